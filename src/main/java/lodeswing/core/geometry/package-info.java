@@ -1,0 +1,9 @@
+/**
+ * Points and vectors in the layout's frame: origin on the plate below the upper axis, z up, metres.
+ *
+ * <p>It may import the JDK only.
+ */
+@NullMarked
+package lodeswing.core.geometry;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,60 @@
+package lodeswing.core.rig;
+
+import java.util.List;
+import java.util.Optional;
+import lodeswing.core.loss.LossLaw;
+import lodeswing.core.magnet.Magnet;
+import lodeswing.core.magnet.PlacedMagnet;
+import lodeswing.core.magnet.Pole;
+import lodeswing.core.magnet.SteelBacking;
+import lodeswing.core.suspension.Suspension;
+
+/**
+ * A real rig in true units.
+ *
+ * @param suspension what the bob hangs on
+ * @param bob the bob's magnet, where it has one
+ * @param gap height of the bob magnet's lower face at rest over the plate's upper surface [m] (of
+ *     the suspension's end where there is no bob magnet, of its centre for a dipole)
+ * @param magnets the magnets of the plate
+ * @param backing steel below them, where there is any
+ * @param gravity local acceleration of gravity [m/s^2]
+ * @param loss what takes energy out
+ */
+public record BenchLayout(
+    Suspension suspension,
+    Optional<BobMagnet> bob,
+    double gap,
+    List<PlacedMagnet> magnets,
+    Optional<SteelBacking> backing,
+    double gravity,
+    LossLaw loss)
+    implements Layout {
+
+  public BenchLayout {
+    magnets = List.copyOf(magnets);
+  }
+
+  @Override
+  public int magnetCount() {
+    return magnets.size();
+  }
+
+  /** Height of the bob magnet's centre over the plate at rest [m]. */
+  public double bobCentreHeight() {
+    return gap + bob.map(b -> b.magnet().halfHeight()).orElse(0.0);
+  }
+
+  /** Height of the upper axis over the plate [m]. */
+  public double axisHeight() {
+    return bobCentreHeight() + suspension.body().bobArm() + suspension.body().axisOffset();
+  }
+
+  /**
+   * The magnet on the bob, its axis in line with the bar or cord.
+   *
+   * @param magnet its shape and strength
+   * @param poleDown the pole that faces the plate
+   */
+  public record BobMagnet(Magnet magnet, Pole poleDown) {}
+}

@@ -1,0 +1,8 @@
+package lodeswing.core.rig;
+
+/** Everything that decides the motion: a rig on the bench or the plane idealisation of papers. */
+public sealed interface Layout permits BenchLayout, TextbookLayout {
+
+  /** How many magnets stand on the plate. */
+  int magnetCount();
+}

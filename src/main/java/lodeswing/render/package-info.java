@@ -1,0 +1,9 @@
+/**
+ * Writers of drawings and tables, one a format, and the palette.
+ *
+ * <p>It may import {@code figure}; no framework but the format's own library.
+ */
+@NullMarked
+package lodeswing.render;
+
+import org.jspecify.annotations.NullMarked;
