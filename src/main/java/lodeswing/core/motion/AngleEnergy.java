@@ -7,6 +7,9 @@ package lodeswing.core.motion;
  */
 public interface AngleEnergy {
 
+  /** Energy U [J]. */
+  double energy(double beta, double alpha);
+
   /**
    * Energy and its first derivatives.
    *
