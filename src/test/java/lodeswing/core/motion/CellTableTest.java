@@ -85,7 +85,7 @@ class CellTableTest {
             out[2] = 5 * Math.pow(u, 7) * Math.pow(v, 4) - 3 * u;
           }
         };
-    CellTable table = CellTable.build(polynomial, 1, 1e-12, 1e-9);
+    CellTable table = CellTable.build(polynomial, 1, 1e-11, 1e-9);
     assertEquals(256, table.cells());
   }
 
