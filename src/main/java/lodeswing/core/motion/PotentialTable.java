@@ -9,10 +9,10 @@ package lodeswing.core.motion;
  */
 public final class PotentialTable implements AngleEnergy {
 
-  private final AngleSource source;
+  private final AngleEnergy source;
   private final CellTable energy;
 
-  private PotentialTable(AngleSource source, CellTable energy) {
+  private PotentialTable(AngleEnergy source, CellTable energy) {
     this.source = source;
     this.energy = energy;
   }
@@ -26,12 +26,12 @@ public final class PotentialTable implements AngleEnergy {
    * @param slopeTolerance greatest error of the energy's slopes [J/rad]
    */
   public static PotentialTable build(
-      AngleSource source, double reach, double energyTolerance, double slopeTolerance) {
+      AngleEnergy source, double reach, double energyTolerance, double slopeTolerance) {
     CellTable.Source asked =
         new CellTable.Source() {
           @Override
           public double value(double u, double v) {
-            return source.energy(u, v);
+            return source.value(u, v);
           }
 
           @Override
@@ -60,9 +60,9 @@ public final class PotentialTable implements AngleEnergy {
 
   /** Energy [J]. */
   @Override
-  public double energy(double beta, double alpha) {
+  public double value(double beta, double alpha) {
     int cell = energy.find(beta, alpha);
-    return cell < 0 ? source.energy(beta, alpha) : energy.value(cell, beta, alpha);
+    return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
   }
 
   @Override
