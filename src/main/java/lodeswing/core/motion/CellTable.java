@@ -10,8 +10,9 @@ import java.util.stream.IntStream;
  *
  * <p>1. The square is cut into a coarse net of cells. A cell holds when, on a check grid of five by
  * five points where the interpolation error peaks, twice the greatest error of value and of slope
- * stays within the tolerances; else it is cut into four. A cell that does not hold at the finest
- * cut has no polynomial: there the caller asks the exact function.
+ * stays within the tolerances; else it is cut into four. A cell whose cut gains nothing has met the
+ * rounding of the function itself and is kept with the error that it has. A cell that does not hold
+ * at the finest cut has no polynomial: there the caller asks the exact function.
  *
  * <p>2. A directory at the finest cut that occurs leads from a place to its cell in one look, so an
  * evaluation costs the same everywhere and for any number of magnets.
@@ -23,6 +24,13 @@ final class CellTable {
   private static final int COARSE = 16;
   private static final int DEEPEST = 7;
   private static final int NO_CELL = -1;
+
+  /** A split that gains less than this has met the source's own noise: the parent's error stays. */
+  private static final double LEAST_GAIN = 3;
+
+  /** Errors above this many tolerances are never taken for noise. */
+  private static final double MOST_NOISE = 1e4;
+
   private static final double[] CHECK = {-1, -StrictMath.sqrt(0.5), 0, StrictMath.sqrt(0.5), 1};
 
   private final double halfWidth;
@@ -77,11 +85,13 @@ final class CellTable {
     double value(double u, double v);
 
     /**
-     * Its value and slopes, for the check.
+     * Its value and slopes, for the check; asked only where slopes have a tolerance.
      *
      * @param out receives f, f_u, f_v
      */
-    void slopes(double u, double v, double[] out);
+    default void slopes(double u, double v, double[] out) {
+      throw new IllegalStateException("this source has no slopes");
+    }
   }
 
   /**
@@ -90,7 +100,7 @@ final class CellTable {
    * @param source the function, safe for several threads
    * @param halfWidth half the side of the square [rad]
    * @param valueTolerance greatest error of the value
-   * @param slopeTolerance greatest error of a slope
+   * @param slopeTolerance greatest error of a slope; infinite where slopes do not matter
    */
   static CellTable build(
       Source source, double halfWidth, double valueTolerance, double slopeTolerance) {
@@ -98,7 +108,7 @@ final class CellTable {
     List<Cell> open = new ArrayList<>();
     for (int i = 0; i < COARSE; i++) {
       for (int j = 0; j < COARSE; j++) {
-        open.add(new Cell(0, i, j, halfWidth));
+        open.add(new Cell(0, i, j, halfWidth, Double.POSITIVE_INFINITY));
       }
     }
     int depth = 0;
@@ -115,7 +125,12 @@ final class CellTable {
         } else {
           for (int q = 0; q < 4; q++) {
             open.add(
-                new Cell(cell.level + 1, 2 * cell.i + (q >> 1), 2 * cell.j + (q & 1), halfWidth));
+                new Cell(
+                    cell.level + 1,
+                    2 * cell.i + (q >> 1),
+                    2 * cell.j + (q & 1),
+                    halfWidth,
+                    cell.relativeError));
           }
         }
       }
@@ -197,14 +212,17 @@ final class CellTable {
     private final double u0;
     private final double v0;
     private final double[] coefficients = new double[ChebyshevCell.COEFFICIENTS];
+    private final double parentError;
+    private double relativeError = Double.POSITIVE_INFINITY;
     private boolean holds;
     private double valueError;
     private double slopeError;
 
-    Cell(int level, int i, int j, double halfWidth) {
+    Cell(int level, int i, int j, double halfWidth, double parentError) {
       this.level = level;
       this.i = i;
       this.j = j;
+      this.parentError = parentError;
       this.half = halfWidth / (COARSE << level);
       this.u0 = -halfWidth + (2 * i + 1) * half;
       this.v0 = -halfWidth + (2 * j + 1) * half;
@@ -225,20 +243,25 @@ final class CellTable {
       double worstSlope = 0;
       for (double cu : CHECK) {
         for (double cv : CHECK) {
-          source.slopes(u0 + half * cu, v0 + half * cv, exact);
           ChebyshevCell.gradient(coefficients, 0, cu, cv, found);
+          if (slopeTolerance < Double.POSITIVE_INFINITY) {
+            source.slopes(u0 + half * cu, v0 + half * cv, exact);
+            worstSlope = Math.max(worstSlope, 2 * Math.abs(found[1] / half - exact[1]));
+            worstSlope = Math.max(worstSlope, 2 * Math.abs(found[2] / half - exact[2]));
+          } else {
+            exact[0] = source.value(u0 + half * cu, v0 + half * cv);
+          }
           worstValue = Math.max(worstValue, 2 * Math.abs(found[0] - exact[0]));
-          worstSlope = Math.max(worstSlope, 2 * Math.abs(found[1] / half - exact[1]));
-          worstSlope = Math.max(worstSlope, 2 * Math.abs(found[2] / half - exact[2]));
+          relativeError = Math.max(worstValue / valueTolerance, worstSlope / slopeTolerance);
           // The negated comparison also catches NaN.
-          if (!(worstValue <= valueTolerance && worstSlope <= slopeTolerance)) {
+          if (!(relativeError <= MOST_NOISE)) {
             return;
           }
         }
       }
-      holds = true;
       valueError = worstValue;
       slopeError = worstSlope;
+      holds = relativeError <= 1 || LEAST_GAIN * relativeError > parentError;
     }
   }
 }

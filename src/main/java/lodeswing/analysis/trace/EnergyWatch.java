@@ -1,0 +1,98 @@
+package lodeswing.analysis.trace;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import lodeswing.core.integrate.Step;
+import lodeswing.core.motion.Motion;
+import lodeswing.core.rest.SealRule;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/**
+ * Watches the energy fall past the passes and towards rest.
+ *
+ * <p>The seal rule tells which well a bob is shut in, sometimes a step late, since it wants a whole
+ * cell in that well. The well was shut at the moment the energy fell below its pass: components of
+ * the region below a pass are apart, so a bob that is in one of them later was in it from that
+ * moment. The crossings of every well's level are therefore kept, each as a root on the dense
+ * output.
+ */
+final class EnergyWatch {
+
+  private final Motion motion;
+  private final SealRule rule;
+  private final double[] shutAt;
+  private final double[] state = new double[4];
+  private double before;
+  private int well = SealRule.NONE;
+  private double settledAt = Double.NaN;
+
+  EnergyWatch(Motion motion, SealRule rule, double[] start) {
+    this.motion = motion;
+    this.rule = rule;
+    this.shutAt = new double[rule.wells()];
+    Arrays.fill(shutAt, Double.NaN);
+    before = motion.energy(start[0], start[1], start[2], start[3]);
+    for (int w = 0; w < shutAt.length; w++) {
+      if (before < rule.sealEnergy(w)) {
+        shutAt[w] = 0;
+      }
+    }
+    decide(start, before);
+    if (well >= 0 && before < rule.settledEnergy(well)) {
+      settledAt = 0;
+    }
+  }
+
+  /** Looks at a step up to a time. */
+  void look(Step step, double until) {
+    step.at(until, state);
+    double energy = motion.energy(state[0], state[1], state[2], state[3]);
+    for (int w = 0; w < shutAt.length; w++) {
+      if (Double.isNaN(shutAt[w]) && energy < rule.sealEnergy(w)) {
+        shutAt[w] = crossing(step, until, rule.sealEnergy(w), energy);
+      }
+    }
+    step.at(until, state);
+    decide(state, energy);
+    if (well >= 0 && Double.isNaN(settledAt) && energy < rule.settledEnergy(well)) {
+      settledAt = crossing(step, until, rule.settledEnergy(well), energy);
+    }
+    before = energy;
+  }
+
+  private void decide(double[] at, double energy) {
+    if (well == SealRule.NONE) {
+      well = rule.sealedWell(at[0], at[1], energy);
+    }
+  }
+
+  private double crossing(Step step, double until, double level, double after) {
+    double start = step.startTime();
+    if (!(before > level) || until <= start) {
+      return start;
+    }
+    if (after >= level) {
+      return until;
+    }
+    return new BracketingNthOrderBrentSolver(0, 1e-13 * (until - start) + Math.ulp(until), 0, 5)
+        .solve(200, time -> energyAt(step, time) - level, start, until);
+  }
+
+  private double energyAt(Step step, double time) {
+    step.at(time, state);
+    return motion.energy(state[0], state[1], state[2], state[3]);
+  }
+
+  /** The well the bob is shut in, or {@link SealRule#NONE}. */
+  int well() {
+    return well;
+  }
+
+  OptionalDouble sealedAt() {
+    return well == SealRule.NONE ? OptionalDouble.empty() : OptionalDouble.of(shutAt[well]);
+  }
+
+  OptionalDouble settledAt() {
+    return Double.isNaN(settledAt) ? OptionalDouble.empty() : OptionalDouble.of(settledAt);
+  }
+}

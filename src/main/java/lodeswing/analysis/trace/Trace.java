@@ -1,0 +1,97 @@
+package lodeswing.analysis.trace;
+
+import java.util.OptionalInt;
+import lodeswing.core.integrate.Arrival;
+import lodeswing.core.integrate.EventFinder;
+import lodeswing.core.integrate.ScalarIntegrator;
+import lodeswing.core.integrate.StepObserver;
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.landscape.Landscape;
+
+/**
+ * Follows one release until the bob has settled.
+ *
+ * <p>1. Samples are taken from the dense output on a uniform grid, over the asked duration. The bob
+ * is then followed on, without samples, until it has settled or the longest time is over: where it
+ * ends is the question, however short the picture.
+ *
+ * <p>2. Sealed, settled, slack, contact and angle events are roots on the dense output.
+ *
+ * <p>3. Beside the path the error's covariance grows ({@code ErrorGrowth}); where it reaches the
+ * trusted distance the path is no longer trusted, and where a hand's spread has been stretched to
+ * the parted distance it can no longer be foretold.
+ *
+ * <p>4. The outcome is sure if the same release ends alike at a tenfold tighter tolerance.
+ */
+public final class Trace {
+
+  private static final double TIGHTER = 0.1;
+  private static final double TIGHTEST = 1e-15;
+
+  private final Landscape landscape;
+
+  /** Traces over a landscape. */
+  public Trace(Landscape landscape) {
+    this.landscape = landscape;
+  }
+
+  /**
+   * Follows a release.
+   *
+   * @param spec what is asked
+   * @param start the release's state {q0, q1, v0, v1}, inside the motion's limits
+   */
+  public TraceResult run(TraceSpec spec, double[] start) {
+    return run(spec, start, Tolerance.TRACE);
+  }
+
+  /**
+   * Follows a release at a tolerance other than the traces' own: for checks.
+   *
+   * @param spec what is asked
+   * @param start the release's state {q0, q1, v0, v1}, inside the motion's limits
+   * @param tolerance error allowed for a step
+   */
+  public TraceResult run(TraceSpec spec, double[] start, Tolerance tolerance) {
+    PathObserver path = new PathObserver(landscape, spec, start);
+    EventFinder finder = new EventFinder(path.endings(), path);
+    Arrival arrival = integrate(start, longest(spec), tolerance, finder);
+    path.close();
+    OptionalInt outcome = path.outcome();
+    boolean sure = path.sealedAt().isPresent() && outcome.equals(again(spec, start, tolerance));
+    return new TraceResult(
+        path.samples(),
+        path.events(),
+        outcome,
+        sure,
+        path.sealedAt(),
+        path.settledAt(),
+        path.trustedUntil(),
+        path.foretoldUntil(),
+        path.followedUntil(),
+        arrival.work().evaluations());
+  }
+
+  /** The outcome at a tenfold tighter tolerance, from the seal rule alone. */
+  private OptionalInt again(TraceSpec spec, double[] start, Tolerance tolerance) {
+    Tolerance tighter =
+        new Tolerance(
+            Math.max(TIGHTEST, tolerance.absolute() * TIGHTER), tolerance.relative() * TIGHTER);
+    SealObserver seal = new SealObserver(landscape);
+    if (!seal.sealedAlready(start)) {
+      integrate(start, longest(spec), tighter, seal);
+    }
+    return seal.outcome();
+  }
+
+  private double longest(TraceSpec spec) {
+    // Without loss nothing is ever decided that was not decided at the release.
+    return landscape.lossless() ? spec.duration() : spec.longest();
+  }
+
+  private Arrival integrate(
+      double[] start, double end, Tolerance tolerance, StepObserver observer) {
+    return ScalarIntegrator.forMotion(landscape.motion())
+        .integrate(start, end, tolerance, observer);
+  }
+}

@@ -1,0 +1,72 @@
+package lodeswing.core.landscape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.rig.Layout;
+import lodeswing.core.rig.TextbookLayout;
+
+/**
+ * Lengths in plan that horizons are held against.
+ *
+ * @param perCoordinate greatest plan distance per unit of a coordinate [m/rad on the bench, 1 in a
+ *     textbook layout]
+ * @param nearestSpacing distance of the two magnets nearest to each other in plan; empty with fewer
+ *     than two
+ * @param bench whether lengths are metres
+ */
+public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boolean bench) {
+
+  /** Distance at which a computed path is no longer right, on the bench [m]. */
+  public static final double TRUSTED_DISTANCE = 1e-3;
+
+  /** The same in a textbook layout, as a share of the nearest spacing. */
+  public static final double TRUSTED_SHARE = 1.0 / 50;
+
+  /** The scale of a layout. */
+  static PlanScale of(Layout layout) {
+    List<double[]> places = new ArrayList<>();
+    if (layout instanceof BenchLayout rig) {
+      rig.magnets().forEach(m -> places.add(new double[] {m.centre().x(), m.centre().y()}));
+      double arm = rig.suspension().body().axisOffset() + rig.suspension().body().bobArm();
+      return new PlanScale(arm, nearest(places), true);
+    }
+    ((TextbookLayout) layout).magnets().forEach(m -> places.add(new double[] {m.x(), m.y()}));
+    return new PlanScale(1, nearest(places), false);
+  }
+
+  private static OptionalDouble nearest(List<double[]> places) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        double[] a = places.get(i);
+        double[] b = places.get(j);
+        double distance = Math.hypot(a[0] - b[0], a[1] - b[1]);
+        // Magnets stacked on one place have no spacing in plan.
+        if (distance > 0) {
+          least = Math.min(least, distance);
+        }
+      }
+    }
+    return least < Double.POSITIVE_INFINITY ? OptionalDouble.of(least) : OptionalDouble.empty();
+  }
+
+  /**
+   * Distance from the true path up to which a computed one is trusted.
+   *
+   * @param swing size of the swing, for a layout without spacing
+   */
+  public double trustedDistance(double swing) {
+    return bench ? TRUSTED_DISTANCE : TRUSTED_SHARE * nearestSpacing.orElse(swing);
+  }
+
+  /**
+   * Distance at which two paths are told apart: half the nearest spacing, or half the swing.
+   *
+   * @param swing size of the swing, for a layout without spacing
+   */
+  public double partedDistance(double swing) {
+    return 0.5 * nearestSpacing.orElse(swing);
+  }
+}

@@ -1,0 +1,102 @@
+package lodeswing.core.landscape;
+
+import lodeswing.core.magnet.BobEnergy;
+import lodeswing.core.magnet.MagnetArray;
+import lodeswing.core.magnet.PlacedMagnet;
+import lodeswing.core.motion.AngleEnergy;
+import lodeswing.core.motion.AxialForce;
+import lodeswing.core.motion.AxialTable;
+import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.MagnetEnergy;
+import lodeswing.core.motion.PotentialTable;
+import lodeswing.core.rest.RestPointFinder;
+import lodeswing.core.rest.RestPoints;
+import lodeswing.core.rest.ScanRegion;
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.rig.Release;
+import lodeswing.core.suspension.TwoAxisBody;
+
+/**
+ * A rig on the bench with the table of its magnets' energy.
+ *
+ * <p>The table's errors are held below 1e-8 of the shallowest barrier. That barrier is known only
+ * once there is a table, so a first one is made for a hundredth of the energy's range, and made
+ * again where the barrier turns out lower.
+ */
+record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors) {
+
+  private static final double BARRIER_SHARE = 1e-8;
+
+  /** First guess of the shallowest barrier as a share of the energy's range. */
+  private static final double FIRST_GUESS = 0.03;
+
+  /** Barriers below this share of the range do not tighten the table further: they hold nothing. */
+  private static final double LEAST_BARRIER = 1e-4;
+
+  /** Error of the force along the support's pull, as a share of the weight. */
+  private static final double AXIAL_SHARE = 1e-5;
+
+  static TabulatedRig of(BenchLayout layout) {
+    boolean bare = layout.magnets().isEmpty() && layout.backing().isEmpty();
+    if (bare || layout.bob().isEmpty()) {
+      BenchMotion motion = BenchMotion.withoutMagnets(layout);
+      return new TabulatedRig(motion, find(motion, layout), TableErrors.NONE);
+    }
+    BenchLayout.BobMagnet bob = layout.bob().orElseThrow();
+    TwoAxisBody body = layout.suspension().body();
+    BobEnergy energy =
+        BobEnergy.of(
+            bob.magnet(), bob.poleDown(), new MagnetArray(layout.magnets(), layout.backing()));
+    MagnetEnergy exact = new MagnetEnergy(energy, body, layout.axisHeight());
+    double weight = body.mass() * layout.gravity();
+    AxialForce pull =
+        AxialTable.build(
+            exact.axialForce(layout.suspension().pullLine()),
+            BenchMotion.MAX_ANGLE,
+            AXIAL_SHARE * weight);
+    double range = range(layout, exact);
+    double barrier = FIRST_GUESS * range;
+    while (true) {
+      double slope = barrier / angleScale(layout);
+      PotentialTable table =
+          PotentialTable.build(
+              exact, BenchMotion.MAX_ANGLE, BARRIER_SHARE * barrier, BARRIER_SHARE * slope);
+      BenchMotion motion = new BenchMotion(layout, table, pull);
+      RestPoints points = find(motion, layout);
+      double found = Math.max(points.shallowestBarrier(), LEAST_BARRIER * range);
+      if (found >= barrier || points.list().isEmpty()) {
+        double[] inertia = new double[2];
+        motion.inertia(0, 0, inertia);
+        double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
+        return new TabulatedRig(
+            motion, points, new TableErrors(table.energyError(), acceleration, table.cells()));
+      }
+      barrier = 0.5 * found;
+    }
+  }
+
+  private static RestPoints find(BenchMotion motion, BenchLayout layout) {
+    return new RestPointFinder(motion, ScanRegion.of(layout)).find();
+  }
+
+  /** Angle over which the magnets' energy changes: the gap seen from the axis. */
+  private static double angleScale(BenchLayout layout) {
+    return ScanRegion.of(layout).lengthScale() / layout.suspension().body().bobArm();
+  }
+
+  /** How far the magnets' energy goes up and down over the magnets and the middle. */
+  private static double range(BenchLayout layout, AngleEnergy exact) {
+    BenchMotion bare = BenchMotion.withoutMagnets(layout);
+    double least = Math.min(0, exact.value(0, 0));
+    double most = Math.max(0, exact.value(0, 0));
+    for (PlacedMagnet magnet : layout.magnets()) {
+      double[] state =
+          bare.toState(new Release(magnet.centre().x(), magnet.centre().y(), 0, 0))
+              .orElse(new double[4]);
+      double value = exact.value(state[0], state[1]);
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+    }
+    return Math.max(most - least, Double.MIN_NORMAL);
+  }
+}

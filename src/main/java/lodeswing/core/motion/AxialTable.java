@@ -1,0 +1,36 @@
+package lodeswing.core.motion;
+
+/**
+ * The magnets' force along the support's pull as a table over the two angles.
+ *
+ * <p>It needs no more than a share of the weight as its accuracy: it decides when a support goes
+ * slack, not how the bob moves. Immutable; allocates nothing.
+ */
+public final class AxialTable implements AxialForce {
+
+  private final AxialForce source;
+  private final CellTable force;
+
+  private AxialTable(AxialForce source, CellTable force) {
+    this.source = source;
+    this.force = force;
+  }
+
+  /**
+   * Makes the table on all cores.
+   *
+   * @param source the exact force, safe for several threads
+   * @param reach greatest angle that is used [rad]
+   * @param tolerance greatest error [N]
+   */
+  public static AxialTable build(AxialForce source, double reach, double tolerance) {
+    return new AxialTable(
+        source, CellTable.build(source::along, reach, tolerance, Double.POSITIVE_INFINITY));
+  }
+
+  @Override
+  public double along(double beta, double alpha) {
+    int cell = force.find(beta, alpha);
+    return cell < 0 ? source.along(beta, alpha) : force.value(cell, beta, alpha);
+  }
+}
