@@ -5,7 +5,7 @@ import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.AxialForce;
-import lodeswing.core.motion.AxialTable;
+import lodeswing.core.motion.PullTable;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.PotentialTable;
@@ -50,7 +50,7 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
     MagnetEnergy exact = new MagnetEnergy(energy, body, layout.axisHeight());
     double weight = body.mass() * layout.gravity();
     AxialForce pull =
-        AxialTable.build(
+        PullTable.build(
             exact.axialForce(layout.suspension().pullLine()),
             BenchMotion.MAX_ANGLE,
             AXIAL_SHARE * weight);

@@ -6,12 +6,12 @@ package lodeswing.core.motion;
  * <p>It needs no more than a share of the weight as its accuracy: it decides when a support goes
  * slack, not how the bob moves. Immutable; allocates nothing.
  */
-public final class AxialTable implements AxialForce {
+public final class PullTable implements AxialForce {
 
   private final AxialForce source;
   private final CellTable force;
 
-  private AxialTable(AxialForce source, CellTable force) {
+  private PullTable(AxialForce source, CellTable force) {
     this.source = source;
     this.force = force;
   }
@@ -23,8 +23,8 @@ public final class AxialTable implements AxialForce {
    * @param reach greatest angle that is used [rad]
    * @param tolerance greatest error [N]
    */
-  public static AxialTable build(AxialForce source, double reach, double tolerance) {
-    return new AxialTable(
+  public static PullTable build(AxialForce source, double reach, double tolerance) {
+    return new PullTable(
         source, CellTable.build(source::along, reach, tolerance, Double.POSITIVE_INFINITY));
   }
 
