@@ -11,7 +11,7 @@ import java.util.Arrays;
  * square cells holds all space up to r = a/2, without a root for the distance from the axis.
  *
  * <p>2. Each cell interpolates G at 6 x 6 Chebyshev points and is checked against the closed form
- * on a grid of other points, near its corners too. A cell that is off by more than 2e-11 of the
+ * on a grid of other points, near its corners too. A cell that is off by more than 5e-12 of the
  * dipole's strength, since the material or its edge is too near, is left out; there the caller asks
  * the closed form.
  *
@@ -29,7 +29,7 @@ final class AxialTable {
   /** Where s ends: half the radius of the circumscribed sphere. */
   static final int REACH = 4;
 
-  private static final double TOLERANCE = 2e-11;
+  private static final double TOLERANCE = 5e-12;
   private static final double[] CHECKS = {-0.999, -0.55, 0.07, 0.66, 0.999};
 
   private final Magnet magnet;
