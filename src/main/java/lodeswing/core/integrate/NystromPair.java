@@ -24,7 +24,7 @@ final class NystromPair extends Stepper {
   private final double kk;
   private final double[] g0 = new double[9];
   private final double[] g1 = new double[9];
-  private final double[] nextForce = new double[2];
+  private final double[] nextForce = new double[3];
   private final boolean forceAlone;
   private double y0;
   private double y1;

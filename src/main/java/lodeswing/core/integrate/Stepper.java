@@ -12,9 +12,9 @@ abstract class Stepper implements Step {
   final Motion motion;
   final double[] startState = new double[4];
   final double[] endState = new double[4];
-  final double[] startAcceleration = new double[2];
-  final double[] endAcceleration = new double[2];
-  final double[] out = new double[2];
+  final double[] startAcceleration = new double[3];
+  final double[] endAcceleration = new double[3];
+  final double[] out = new double[3];
   private final StepPolynomial[] polynomials = {new StepPolynomial(), new StepPolynomial()};
   private final double[] startJet = new double[3];
   private final double[] endJet = new double[3];

@@ -20,15 +20,17 @@ import lodeswing.core.suspension.TwoAxisBody;
  * A rig on the bench with the table of its magnets' energy.
  *
  * <p>The table's errors are held below 1e-8 of the shallowest barrier. That barrier is known only
- * once there is a table, so a first one is made for a hundredth of the energy's range, and made
- * again where the barrier turns out lower.
+ * once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
  */
 record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors) {
 
   private static final double BARRIER_SHARE = 1e-8;
 
-  /** First guess of the shallowest barrier as a share of the energy's range. */
-  private static final double FIRST_GUESS = 0.03;
+  /** Errors of the coarse table, as a share of the energy's range. */
+  private static final double COARSE_SHARE = 1e-5;
+
+  /** Room for the barrier to turn out lower on the fine table. */
+  private static final double BARRIER_ROOM = 0.9;
 
   /** Barriers below this share of the range do not tighten the table further: they hold nothing. */
   private static final double LEAST_BARRIER = 1e-4;
@@ -55,24 +57,23 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
             BenchMotion.MAX_ANGLE,
             AXIAL_SHARE * weight);
     double range = range(layout, exact);
-    double barrier = FIRST_GUESS * range;
-    while (true) {
-      double slope = barrier / angleScale(layout);
-      PotentialTable table =
-          PotentialTable.build(
-              exact, BenchMotion.MAX_ANGLE, BARRIER_SHARE * barrier, BARRIER_SHARE * slope);
-      BenchMotion motion = new BenchMotion(layout, table, pull);
-      RestPoints points = find(motion, layout);
-      double found = Math.max(points.shallowestBarrier(), LEAST_BARRIER * range);
-      if (found >= barrier || points.list().isEmpty()) {
-        double[] inertia = new double[2];
-        motion.inertia(0, 0, inertia);
-        double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
-        return new TabulatedRig(
-            motion, points, new TableErrors(table.energyError(), acceleration, table.cells()));
-      }
-      barrier = 0.5 * found;
-    }
+    BenchMotion coarse = new BenchMotion(layout, table(layout, exact, COARSE_SHARE * range), pull);
+    double shallowest = find(coarse, layout).shallowestBarrier();
+    double barrier = Math.min(range, Math.max(BARRIER_ROOM * shallowest, LEAST_BARRIER * range));
+    PotentialTable table = table(layout, exact, BARRIER_SHARE * barrier);
+    BenchMotion motion = new BenchMotion(layout, table, pull);
+    double[] inertia = new double[2];
+    motion.inertia(0, 0, inertia);
+    double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
+    return new TabulatedRig(
+        motion,
+        find(motion, layout),
+        new TableErrors(table.energyError(), acceleration, table.cells()));
+  }
+
+  private static PotentialTable table(BenchLayout layout, MagnetEnergy exact, double tolerance) {
+    return PotentialTable.build(
+        exact, BenchMotion.MAX_ANGLE, tolerance, tolerance / angleScale(layout));
   }
 
   private static RestPoints find(BenchMotion motion, BenchLayout layout) {

@@ -29,7 +29,7 @@ final class CellTable {
   private static final double LEAST_GAIN = 3;
 
   /** Errors above this many tolerances are never taken for noise. */
-  private static final double MOST_NOISE = 1e4;
+  private static final double MOST_NOISE = 30;
 
   private static final double[] CHECK = {-1, -StrictMath.sqrt(0.5), 0, StrictMath.sqrt(0.5), 1};
 

@@ -73,6 +73,11 @@ public final class SealRule {
     return well >= 0 && energy < sealEnergy[well] ? well : NONE;
   }
 
+  /** How many wells there are. */
+  public int wells() {
+    return passEnergy.length;
+  }
+
   /** The highest energy at which any outcome can be certain; above it no look-up is needed. */
   public double highestSealEnergy() {
     return highest;
