@@ -39,11 +39,12 @@ public final class PictureScenes {
     List<PlateMagnet> magnets = new ArrayList<>();
     int side = (int) Math.ceil(Math.sqrt(count));
     for (int i = 0; i < count; i++) {
+      int row = i / side;
       magnets.add(
           new PlateMagnet(
               i + 1,
               0.012 * (i % side - side / 2.0),
-              0.012 * ((double) (i / side) - side / 2.0),
+              0.012 * (row - side / 2.0),
               new Outline.Round(0.005),
               i % 2 == 0 ? PlateMagnet.Face.NORTH : PlateMagnet.Face.SOUTH,
               "Station " + i));
