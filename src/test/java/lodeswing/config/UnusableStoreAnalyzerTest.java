@@ -4,26 +4,35 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Objects;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.core.env.MapPropertySource;
 import org.springframework.core.env.StandardEnvironment;
 
 class UnusableStoreAnalyzerTest {
 
-  @RegisterExtension static final RunningService SERVICE = RunningService.shared("probe=true");
-
+  /** The lock is the one that another process would hold: on the database's file. */
   @Test
-  void folderInUseIsNamed() {
-    String told = told(SERVICE.folder());
-    assertTrue(told.contains("in use"), told);
-    assertTrue(told.contains(SERVICE.folder().toString()), told);
+  void folderInUseIsNamed(@TempDir Path folder) throws IOException {
+    try (FileChannel database =
+            FileChannel.open(
+                folder.resolve("lodeswing.mv.db"),
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE);
+        FileLock held = database.lock()) {
+      String told = told(folder);
+      assertTrue(held.isValid());
+      assertTrue(told.contains("in use"), told);
+      assertTrue(told.contains(folder.toString()), told);
+    }
   }
 
   @Test
