@@ -12,7 +12,7 @@ public interface AngleEnergy {
    *
    * @param beta swing in x [rad]
    * @param alpha swing in y [rad]
-   * @param out receives U [J], dU/dbeta, dU/dalpha [J/rad]
+   * @param out receives U [J], dU/dbeta, dU/dalpha [J/rad]; length at least 3
    */
   void gradient(double beta, double alpha, double[] out);
 
@@ -21,7 +21,20 @@ public interface AngleEnergy {
    *
    * @param beta swing in x [rad]
    * @param alpha swing in y [rad]
-   * @param out receives U, dU/dbeta, dU/dalpha, d2U/dbeta2, d2U/dbeta dalpha, d2U/dalpha2
+   * @param out receives U, dU/dbeta, dU/dalpha, d2U/dbeta2, d2U/dbeta dalpha, d2U/dalpha2; length
+   *     at least 6
    */
   void curvature(double beta, double alpha, double[] out);
+
+  /**
+   * Energy alone [J]; allocates a small array unless an implementation does better.
+   *
+   * @param beta swing in x [rad]
+   * @param alpha swing in y [rad]
+   */
+  default double value(double beta, double alpha) {
+    double[] out = new double[3];
+    gradient(beta, alpha, out);
+    return out[0];
+  }
 }

@@ -18,7 +18,7 @@ public interface Motion {
   /**
    * Writes the accelerations.
    *
-   * @param out receives a0, a1
+   * @param out receives a0, a1; length at least 3, what follows a1 is scratch
    */
   void acceleration(double q0, double q1, double v0, double v1, double[] out);
 
@@ -77,6 +77,16 @@ public interface Motion {
    * @param release plan position and velocity
    */
   Optional<double[]> toState(Release release);
+
+  /**
+   * How far the bob is from being held by friction, as a margin that is above 0 while it slides or
+   * may start to; continuous along a motion. Always above 0 where nothing can hold it.
+   *
+   * @param state {q0, q1, v0, v1}
+   */
+  default double slideMargin(double[] state) {
+    return 1;
+  }
 
   /** Where this motion's equations stop to hold; empty for a textbook layout. */
   List<Limit> limits();

@@ -5,4 +5,16 @@ public sealed interface Suspension permits Cord, Yoke, HookedBar {
 
   /** The suspended body about its two crossed axes. */
   TwoAxisBody body();
+
+  /** The line along which the support pulls; where the pull falls to zero it goes slack. */
+  PullLine pullLine();
+
+  /**
+   * Pull of the slackest of the upper cords as a share of the pull along {@link #pullLine}; 1 where
+   * there are none. Depends on the second axis' angle alone; negative where one would have to push.
+   *
+   * @param sinBeta sine of the angle about the second axis
+   * @param cosBeta its cosine, above 0
+   */
+  double slackestShare(double sinBeta, double cosBeta);
 }

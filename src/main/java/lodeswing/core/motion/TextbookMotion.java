@@ -1,0 +1,192 @@
+package lodeswing.core.motion;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lodeswing.core.rig.Release;
+import lodeswing.core.rig.TextbookLayout;
+
+/**
+ * The plane idealisation, a point of mass 1 at r = (x, y) among point attractors at R_i.
+ *
+ * <p>r'' = -omega0^2 r - drag r' + sum k_i (R_i - r) / (|r - R_i|^2 + h^2)^(3/2), from the energy V
+ * = omega0^2 r^2/2 - sum k_i / (|r - R_i|^2 + h^2)^(1/2). Quantities are in the model's own units.
+ *
+ * <p>The sum runs over the magnets in the layout's order, with +, *, /, sqrt and fma only, so lanes
+ * that do the same operations agree to the bit.
+ *
+ * <p>Source: H.-O. Peitgen, H. Juergens, D. Saupe, Chaos and Fractals, 2nd ed. (2004), section
+ * 12.8, the pendulum over three magnets (from memory).
+ */
+public final class TextbookMotion implements Motion {
+
+  private final double stiffness;
+  private final double omega0;
+  private final double drag;
+  private final double height2;
+  private final double[] xs;
+  private final double[] ys;
+  private final double[] strengths;
+  private final double reach;
+
+  /** The motion of a layout. */
+  public TextbookMotion(TextbookLayout layout) {
+    omega0 = layout.omega0();
+    stiffness = omega0 * omega0;
+    drag = layout.drag();
+    height2 = layout.height() * layout.height();
+    int n = layout.magnetCount();
+    xs = new double[n];
+    ys = new double[n];
+    strengths = new double[n];
+    for (int i = 0; i < n; i++) {
+      xs[i] = layout.magnets().get(i).x();
+      ys[i] = layout.magnets().get(i).y();
+      strengths[i] = layout.magnets().get(i).strength();
+    }
+    reach = reachOf(layout);
+  }
+
+  /**
+   * With far the distance of the farthest magnet and L^3 = sum |k_i| / omega0^2, every point where
+   * the forces balance lies within far + L: beyond, omega0^2 r exceeds sum |k_i| / (r - far)^2.
+   */
+  private static double reachOf(TextbookLayout layout) {
+    double far = 0;
+    double sum = 0;
+    for (TextbookLayout.Attractor magnet : layout.magnets()) {
+      far = Math.max(far, Math.sqrt(magnet.x() * magnet.x() + magnet.y() * magnet.y()));
+      sum += Math.abs(magnet.strength());
+    }
+    double stiffness = layout.omega0() * layout.omega0();
+    double balance = stiffness > 0 ? StrictMath.cbrt(sum / stiffness) : 0;
+    double size = 4 * Math.max(far, layout.height()) + 2 * balance;
+    return size > 0 ? size : 1;
+  }
+
+  @Override
+  public void acceleration(double q0, double q1, double v0, double v1, double[] out) {
+    force(q0, q1, out);
+    out[0] = Math.fma(-drag, v0, out[0]);
+    out[1] = Math.fma(-drag, v1, out[1]);
+  }
+
+  /**
+   * Writes F(q) = -grad V, the acceleration of a bob at rest.
+   *
+   * @param out receives F0, F1; length at least 2
+   */
+  public void force(double q0, double q1, double[] out) {
+    double f0 = -stiffness * q0;
+    double f1 = -stiffness * q1;
+    for (int i = 0; i < xs.length; i++) {
+      double dx = xs[i] - q0;
+      double dy = ys[i] - q1;
+      double d2 = Math.fma(dx, dx, Math.fma(dy, dy, height2));
+      double w = strengths[i] / (d2 * Math.sqrt(d2));
+      f0 = Math.fma(w, dx, f0);
+      f1 = Math.fma(w, dy, f1);
+    }
+    out[0] = f0;
+    out[1] = f1;
+  }
+
+  @Override
+  public void jacobian(double q0, double q1, double v0, double v1, double[] out) {
+    potentialDerivatives(q0, q1, out);
+    double v00 = out[3];
+    double v01 = out[4];
+    double v11 = out[5];
+    out[0] = -v00;
+    out[1] = -v01;
+    out[2] = -drag;
+    out[3] = 0;
+    out[4] = -v01;
+    out[5] = -v11;
+    out[6] = 0;
+    out[7] = -drag;
+  }
+
+  @Override
+  public OptionalDouble uniformLoss() {
+    return OptionalDouble.of(drag);
+  }
+
+  @Override
+  public double potential(double q0, double q1) {
+    double v = stiffness / 2 * Math.fma(q0, q0, q1 * q1);
+    for (int i = 0; i < xs.length; i++) {
+      double dx = xs[i] - q0;
+      double dy = ys[i] - q1;
+      v -= strengths[i] / Math.sqrt(Math.fma(dx, dx, Math.fma(dy, dy, height2)));
+    }
+    return v;
+  }
+
+  @Override
+  public void potentialDerivatives(double q0, double q1, double[] out) {
+    double v = stiffness / 2 * Math.fma(q0, q0, q1 * q1);
+    double g0 = stiffness * q0;
+    double g1 = stiffness * q1;
+    double h00 = stiffness;
+    double h01 = 0;
+    double h11 = stiffness;
+    for (int i = 0; i < xs.length; i++) {
+      double dx = xs[i] - q0;
+      double dy = ys[i] - q1;
+      double d2 = Math.fma(dx, dx, Math.fma(dy, dy, height2));
+      double u = strengths[i] / Math.sqrt(d2);
+      double w = u / d2;
+      double t = -3 * w / d2;
+      v -= u;
+      g0 = Math.fma(-w, dx, g0);
+      g1 = Math.fma(-w, dy, g1);
+      h00 += Math.fma(t * dx, dx, w);
+      h01 = Math.fma(t * dx, dy, h01);
+      h11 += Math.fma(t * dy, dy, w);
+    }
+    out[0] = v;
+    out[1] = g0;
+    out[2] = g1;
+    out[3] = h00;
+    out[4] = h01;
+    out[5] = h11;
+  }
+
+  @Override
+  public double kinetic(double q0, double q1, double v0, double v1) {
+    return Math.fma(v0, v0, v1 * v1) / 2;
+  }
+
+  @Override
+  public void inertia(double q0, double q1, double[] out) {
+    out[0] = 1;
+    out[1] = 1;
+  }
+
+  @Override
+  public double naturalRate() {
+    return omega0;
+  }
+
+  @Override
+  public void toPlan(double[] state, double[] out) {
+    System.arraycopy(state, 0, out, 0, 4);
+  }
+
+  @Override
+  public Optional<double[]> toState(Release release) {
+    return Optional.of(new double[] {release.x(), release.y(), release.vx(), release.vy()});
+  }
+
+  @Override
+  public List<Limit> limits() {
+    return List.of();
+  }
+
+  /** Four times the farthest magnet (or the height), and twice the length where forces balance. */
+  @Override
+  public double reach() {
+    return reach;
+  }
+}
