@@ -86,15 +86,17 @@ final class WellPatch {
     if (!(u >= 0 && u < CELLS && w >= 0 && w < CELLS)) {
       return false;
     }
-    int lower = (int) u * SIDE + (int) w;
+    int lower = ((int) u) * SIDE + (int) w;
     return inside[lower] && inside[lower + 1] && inside[lower + SIDE] && inside[lower + SIDE + 1];
   }
 
   private boolean flood(Motion motion, double level) {
     boolean[] below = new boolean[inside.length];
     for (int n = 0; n < below.length; n++) {
-      double u = halfSoft * (2.0 * (n / SIDE) / CELLS - 1);
-      double w = halfStiff * (2.0 * (n % SIDE) / CELLS - 1);
+      int row = n / SIDE;
+      int column = n % SIDE;
+      double u = halfSoft * (2.0 / CELLS * row - 1);
+      double w = halfStiff * (2.0 / CELLS * column - 1);
       below[n] =
           motion.potential(centre0 + u * soft0 - w * soft1, centre1 + u * soft1 + w * soft0)
               < level;
