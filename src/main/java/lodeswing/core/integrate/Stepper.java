@@ -161,7 +161,7 @@ abstract class Stepper implements Step {
   }
 
   @Override
-  public final void at(double time, double[] state) {
+  public void at(double time, double[] state) {
     if (detail != Detail.DENSE) {
       makeQuintic();
       bend(polynomials[0], polynomials[1]);
@@ -171,7 +171,7 @@ abstract class Stepper implements Step {
   }
 
   @Override
-  public final void glimpse(double time, double[] state) {
+  public void glimpse(double time, double[] state) {
     makeQuintic();
     read(time, state);
   }

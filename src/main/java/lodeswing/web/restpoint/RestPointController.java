@@ -1,0 +1,64 @@
+package lodeswing.web.restpoint;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import lodeswing.render.csv.CsvDialect;
+import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Shows where a layout's bob can come to rest. */
+@RestController
+final class RestPointController {
+
+  static final List<Representation> OFFERED =
+      List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
+
+  private final LayoutStore layouts;
+  private final Landscapes landscapes;
+  private final ComputedAnswers answers;
+
+  RestPointController(LayoutStore layouts, Landscapes landscapes, ComputedAnswers answers) {
+    this.layouts = layouts;
+    this.landscapes = landscapes;
+    this.answers = answers;
+  }
+
+  @GetMapping("/v1/layouts/{layoutId}/rest-points")
+  ResponseEntity<byte[]> listRestPoints(
+      @PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.readOpen(request, name -> true);
+    Representation form = Negotiation.choose(request, query, OFFERED);
+    LayoutDocument document =
+        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
+    return answers.reply(
+        request,
+        query,
+        RestPointComputation.of(document, landscapes),
+        result -> {
+          var answer = new RestPointAnswers(document, result.bytes());
+          Reply reply =
+              form == Representation.CSV
+                  ? Reply.of(form, answer.csv(dialect(query)))
+                  : Reply.ofJson(form, answer.json());
+          return reply.cache(CachePolicy.SHORT);
+        });
+  }
+
+  private static CsvDialect dialect(QueryParameters query) {
+    return new CsvDialect(
+        query.get(GeneralParameters.DECIMAL).equals("comma"), query.get(GeneralParameters.BOM));
+  }
+}
