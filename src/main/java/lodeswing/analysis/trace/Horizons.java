@@ -4,11 +4,19 @@ import java.util.OptionalDouble;
 import lodeswing.core.integrate.ErrorGrowth;
 import lodeswing.core.integrate.Step;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.motion.Motion;
 
 /** Until when a path is right, and until when a hand's release foretells it. */
 final class Horizons {
 
+  /** Turn of a small swing in one piece of a step [rad]. */
+  private static final double PIECE_TURN = 0.4;
+
+  private static final int MOST_PIECES = 50;
+
+  private final Motion motion;
   private final ErrorGrowth growth;
+  private final double[] jacobian = new double[8];
   private final double logTrusted;
   private final double logParted;
   private final double[] begin = new double[4];
@@ -20,6 +28,7 @@ final class Horizons {
   private double foretoldUntil = Double.NaN;
 
   Horizons(Landscape landscape, TraceSpec spec, double[] start) {
+    motion = landscape.motion();
     growth = new ErrorGrowth(landscape.motion(), landscape.tableErrors().acceleration());
     double[] plan = new double[4];
     landscape.motion().toPlan(start, plan);
@@ -39,9 +48,15 @@ final class Horizons {
     }
     double start = step.startTime();
     step.startState(begin);
-    step.at(0.5 * (start + until), half);
-    step.at(until, end);
-    growth.advance(begin, half, end, until - start, step.localError());
+    int pieces = pieces(until - start);
+    double length = (until - start) / pieces;
+    for (int i = 0; i < pieces; i++) {
+      double from = start + i * length;
+      step.at(from + 0.5 * length, half);
+      step.at(Math.min(from + length, until), end);
+      growth.advance(begin, half, end, length, i == pieces - 1 ? step.localError() : 0);
+      System.arraycopy(end, 0, begin, 0, begin.length);
+    }
     double logError = Math.log(growth.positionError());
     double logStretching = growth.logStretching();
     if (Double.isNaN(trustedUntil) && logError >= logTrusted) {
@@ -52,6 +67,17 @@ final class Horizons {
     }
     logErrorBefore = logError;
     logStretchingBefore = logStretching;
+  }
+
+  /** Pieces of a step in which the small swings about the path turn by no more than a part of a radian. */
+  private int pieces(double length) {
+    motion.jacobian(begin[0], begin[1], begin[2], begin[3], jacobian);
+    double fastest =
+        Math.max(
+            Math.abs(jacobian[0]) + Math.abs(jacobian[1]),
+            Math.abs(jacobian[4]) + Math.abs(jacobian[5]));
+    double turn = length * Math.max(motion.naturalRate(), Math.sqrt(fastest));
+    return (int) Math.min(MOST_PIECES, Math.ceil(turn / PIECE_TURN) + 1);
   }
 
   /** Time at which a figure that grows exponentially in the step passes a level. */
