@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
+import lodeswing.web.body.NearestName;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
 
 /** The layouts that come with the service. */
 public final class SampleLayouts {
@@ -78,6 +81,26 @@ public final class SampleLayouts {
   /** All samples, the usual one first. */
   public List<Sample> all() {
     return samples;
+  }
+
+  /**
+   * The sample of a name.
+   *
+   * @throws ProblemException {@code not-found}, with the nearest known name
+   */
+  public Sample get(String name) {
+    return find(name)
+        .orElseThrow(
+            () ->
+                new ProblemException(
+                    ProblemCode.NOT_FOUND,
+                    NearestName.find(name, NAMES)
+                            .map(near -> "There is no such sample; did you mean " + near + "? ")
+                            .orElse("There is no such sample. ")
+                        + "There are "
+                        + String.join(", ", NAMES)
+                        + ".",
+                    List.of()));
   }
 
   /** The sample of a name. */
