@@ -1,0 +1,73 @@
+package lodeswing.core.integrate;
+
+/**
+ * Proportional-integral control of the step size.
+ *
+ * <p>After an accepted step of scaled error e_n the step grows by 0.9 e_n^-a e_(n-1)^b, after a
+ * rejected one by 0.9 e^(-1/order), within bounds. Gustafsson, ACM Trans. Math. Softw. 17 (1991)
+ * 533; Hairer and Wanner, Solving Ordinary Differential Equations II (1996), section IV.2. The
+ * powers use only + - * / fma and the bits of the exponent, so that every machine and every lane
+ * finds the same step.
+ */
+final class StepControl {
+
+  private static final double SMALLEST_ERROR_SQUARED = 1e-16;
+  private static final double MOST_GROWTH = 5;
+  private static final double LEAST_GROWTH = 0.2;
+
+  private final double proportional;
+  private final double integral;
+  private final double plain;
+  private final double safety;
+  private double lastLog;
+  private boolean rejected;
+
+  StepControl(double proportional, double integral, double order, double safety) {
+    this.proportional = proportional / 2;
+    this.integral = integral / 2;
+    this.plain = 0.5 / order;
+    this.safety = safety;
+    this.lastLog = log2(1e-4);
+  }
+
+  /** Factor of the next step's size after an accepted step. */
+  double accept(double errorSquared) {
+    double log = log2(Math.max(errorSquared, SMALLEST_ERROR_SQUARED));
+    double factor = safety * exp2(integral * lastLog - proportional * log);
+    lastLog = log;
+    double most = rejected ? 1 : MOST_GROWTH;
+    rejected = false;
+    return Math.min(Math.max(factor, LEAST_GROWTH), most);
+  }
+
+  /** Factor of the step's size for another try after a rejected step. */
+  double reject(double errorSquared) {
+    rejected = true;
+    return Math.max(safety * exp2(-plain * log2(errorSquared)), LEAST_GROWTH);
+  }
+
+  /** Binary logarithm of a normal positive number, within 1e-4. */
+  static double log2(double x) {
+    long bits = Double.doubleToRawLongBits(x);
+    double exponent = (bits >> 52) - 1023;
+    double m = Double.longBitsToDouble((bits & 0x000fffffffffffffL) | 0x3ff0000000000000L);
+    // ln m = 2 artanh s with s = (m - r)/(m + r) about r = sqrt 2, where |s| is below 0.172.
+    double s = (m - ROOT_TWO) / (m + ROOT_TWO);
+    double s2 = s * s;
+    double series = Math.fma(s2, Math.fma(s2, 0.2, 1.0 / 3.0), 1.0);
+    return exponent + Math.fma(2 * LOG2_E * s, series, 0.5);
+  }
+
+  /** Two to the power x, for |x| below 1000, within 1e-5 of its value. */
+  static double exp2(double x) {
+    double whole = Math.rint(x);
+    double r = (x - whole) * LN_2;
+    double series =
+        Math.fma(r, Math.fma(r, Math.fma(r, Math.fma(r, 1.0 / 24, 1.0 / 6), 0.5), 1.0), 1.0);
+    return series * Double.longBitsToDouble(((long) whole + 1023) << 52);
+  }
+
+  private static final double ROOT_TWO = 1.4142135623730951;
+  private static final double LOG2_E = 1.4426950408889634;
+  private static final double LN_2 = 0.6931471805599453;
+}
