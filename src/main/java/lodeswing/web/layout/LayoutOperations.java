@@ -24,13 +24,20 @@ class LayoutOperations {
       List.of(Representation.JSON, Representation.CBOR);
   private static final List<Representation> WITH_ID =
       List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
-  private static final ParameterText LAYOUT_ID =
-      new ParameterText(
-          "layoutId",
-          true,
-          new TextShape(60),
-          "The layout's id.",
-          SampleLayouts.load().all().get(0).document().layoutId());
+
+  private final SampleLayouts samples;
+  private final ParameterText layoutId;
+
+  LayoutOperations(LayoutStore layouts) {
+    samples = layouts.samples();
+    layoutId =
+        new ParameterText(
+            "layoutId",
+            true,
+            new TextShape(60),
+            "The layout's id.",
+            samples.all().get(0).document().layoutId());
+  }
 
   @Bean
   OperationDescription describeCreateLayout() {
@@ -50,9 +57,9 @@ class LayoutOperations {
         List.of(413, 415, 422));
   }
 
-  private static Map<String, Body> examples() {
+  private Map<String, Body> examples() {
     var examples = new LinkedHashMap<String, Body>();
-    SampleLayouts.load().all().forEach(sample -> examples.put(sample.name(), sample.sent()));
+    samples.all().forEach(sample -> examples.put(sample.name(), sample.sent()));
     return examples;
   }
 
@@ -63,7 +70,7 @@ class LayoutOperations {
         TAG,
         "Get a layout",
         "The layout in its canonical form: defaults filled in, stock and patterns expanded.",
-        List.of(LAYOUT_ID),
+        List.of(layoutId),
         Optional.empty(),
         List.of(new AnswerText(200, "The layout.", LayoutAnswers.FULL, DOCUMENT)),
         List.of(404));
@@ -83,7 +90,7 @@ class LayoutOperations {
             + " Numbers may have a decimal comma. The same parameters change the layout in every"
             + " other GET below it.",
         List.of(
-            LAYOUT_ID,
+            layoutId,
             new ParameterText(
                 "gapMm",
                 false,

@@ -41,17 +41,18 @@ final class DamagedLayouts {
           "\"\\ud800\"",
           "17");
 
+  private static final List<String> BODIES =
+      SampleLayouts.load().all().stream().map(sample -> sample.sent().toJson()).toList();
+
   private final Random random;
-  private final List<SampleLayouts.Sample> samples;
 
   DamagedLayouts(long seed) {
     random = new Random(seed);
-    samples = SampleLayouts.load().all();
   }
 
   /** One damaged body. */
   byte[] next() {
-    String body = samples.get(random.nextInt(samples.size())).sent().toJson();
+    String body = BODIES.get(random.nextInt(BODIES.size()));
     int injuries = 1 + random.nextInt(4);
     for (int i = 0; i < injuries; i++) {
       body = injured(body);
