@@ -68,8 +68,7 @@ final class LayoutController {
       @PathVariable String layoutId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.readOpen(request, name -> true);
     Representation form = Negotiation.choose(request, query, ID);
-    List<String> general = GeneralParameters.all().stream().map(Parameter::name).toList();
-    LayoutDocument variant = LayoutOverrides.apply(layouts.get(layoutId), query.others(), general);
+    LayoutDocument variant = LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
     layouts.save(variant);
     return idOrSummary(form, variant, request);
   }

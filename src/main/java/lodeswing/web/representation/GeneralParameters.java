@@ -37,6 +37,11 @@ public final class GeneralParameters {
 
   private GeneralParameters() {}
 
+  /** The names of all of them. */
+  public static List<String> names() {
+    return all().stream().map(Parameter::name).toList();
+  }
+
   /** All of them. */
   public static List<Parameter<?>> all() {
     return List.of(FORMAT, LANG, ERRORS, DECIMAL, BOM, WAIT, CB);

@@ -1,0 +1,119 @@
+package lodeswing.web.trace;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Traces that are posted and then fetched. */
+@RestController
+final class TraceController {
+
+  static final List<Representation> DOCUMENT =
+      List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
+  static final List<Representation> PICTURE = List.of(Representation.SVG, Representation.PNG);
+  static final Parameter<Integer> WIDTH = TraceReplies.WIDTH;
+  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
+
+  private final LayoutStore layouts;
+  private final TraceStore traces;
+  private final TraceComputations computations;
+  private final ComputedAnswers answers;
+  private final Limits limits;
+
+  TraceController(
+      LayoutStore layouts,
+      TraceStore traces,
+      TraceComputations computations,
+      ComputedAnswers answers,
+      Limits limits) {
+    this.layouts = layouts;
+    this.traces = traces;
+    this.computations = computations;
+    this.answers = answers;
+    this.limits = limits;
+  }
+
+  @PostMapping(path = "/v1/traces", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> createTrace(
+      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, DRY_RUN);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    Body read = BodyReader.read(body == null ? new byte[0] : body, TraceShapes.REQUEST);
+    LayoutDocument layout =
+        read.findObject("layout").map(LayoutDocument::of).orElseGet(() -> stored(read));
+    TraceRequest trace = TraceRequest.of(layout, read);
+    trace.checkCost(limits, false);
+    if (query.get(DRY_RUN)) {
+      return Reply.ofJson(Representation.JSON, estimate(trace)).to(request);
+    }
+    layouts.save(layout);
+    traces.save(trace);
+    String url = "/v1/traces/" + trace.traceId();
+    return answers.reply(
+        request,
+        query,
+        computations.of(trace, url, false),
+        result -> TraceReplies.of(form, trace, result.bytes(), query).location(url));
+  }
+
+  private LayoutDocument stored(Body read) {
+    return layouts.get(read.text("layoutId"));
+  }
+
+  private static byte[] estimate(TraceRequest trace) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("dryRun", true);
+    members.put("traceId", trace.traceId());
+    members.put("layoutId", trace.layout().layoutId());
+    members.put("samples", (double) trace.samples());
+    members.put("releases", 2.0);
+    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
+  }
+
+  @GetMapping("/v1/traces/{traceId}")
+  ResponseEntity<byte[]> getTrace(@PathVariable String traceId, HttpServletRequest request) {
+    return answer(traceId, request, DOCUMENT);
+  }
+
+  @GetMapping("/v1/traces/{traceId}/path")
+  ResponseEntity<byte[]> getTracePath(@PathVariable String traceId, HttpServletRequest request) {
+    return answer(traceId, request, PICTURE);
+  }
+
+  private ResponseEntity<byte[]> answer(
+      String traceId, HttpServletRequest request, List<Representation> offered) {
+    QueryParameters query =
+        offered.equals(PICTURE)
+            ? QueryParameters.read(request, WIDTH)
+            : QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, offered);
+    TraceRequest trace = traces.get(traceId);
+    return answers.reply(
+        request,
+        query,
+        computations.of(trace, "/v1/traces/" + traceId, false),
+        result ->
+            TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+  }
+}

@@ -1,0 +1,67 @@
+package lodeswing.web.trace;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import lodeswing.figure.Drawing;
+import lodeswing.render.csv.CsvDialect;
+import lodeswing.render.png.PngWriter;
+import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+
+/** A trace in each of its forms. */
+final class TraceReplies {
+
+  private static final int USUAL_WIDTH = 1_200;
+
+  /** Width of a picture in pixels. */
+  static final Parameter<Integer> WIDTH =
+      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
+          .orElse(USUAL_WIDTH);
+
+  /** The value for a cell. */
+  static final Parameter<TraceValue> VALUE =
+      Parameter.constant("value", TraceValue.class, TraceValue::word);
+
+  private TraceReplies() {}
+
+  /** The answer in a form; {@code query} must know {@link #WIDTH} for a picture. */
+  static Reply of(
+      Representation form, TraceRequest request, byte[] result, QueryParameters query) {
+    var answers = new TraceAnswers(request, result);
+    return switch (form) {
+      case CSV -> Reply.of(form, answers.csv(dialect(query)));
+      case TEXT -> Reply.of(form, text(answers, query));
+      case SVG ->
+          Reply.of(form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
+      case PNG ->
+          Reply.of(form, PngWriter.write(drawing(request, answers), query.get(WIDTH)));
+      default -> Reply.ofJson(form, answers.json());
+    };
+  }
+
+  private static Drawing drawing(TraceRequest request, TraceAnswers answers) {
+    return new TracePicture(request, answers).drawing();
+  }
+
+  /** The single value, with a decimal comma where the sheet wants one. */
+  private static byte[] text(TraceAnswers answers, QueryParameters query) {
+    TraceValue asked = query.find(VALUE).orElse(TraceValue.OUTCOME);
+    String value = answers.value(asked);
+    Optional<String> decimal = query.find(GeneralParameters.DECIMAL);
+    boolean figure = !value.isEmpty() && Character.isDigit(value.charAt(0));
+    boolean words = asked == TraceValue.OUTCOME || asked == TraceValue.TRACE_ID;
+    if (figure && !words && decimal.filter("comma"::equals).isPresent()) {
+      value = value.replace('.', ',');
+    }
+    return value.getBytes(StandardCharsets.UTF_8);
+  }
+
+  static CsvDialect dialect(QueryParameters query) {
+    return new CsvDialect(
+        query.get(GeneralParameters.DECIMAL).equals("comma"), query.get(GeneralParameters.BOM));
+  }
+}

@@ -1,0 +1,61 @@
+package lodeswing.web.trace;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import lodeswing.job.ResultStore;
+import lodeswing.job.StoredResult;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import org.springframework.stereotype.Component;
+
+/** Keeps what was asked under each trace's id, so that its answer can be made again. */
+@Component
+final class TraceStore {
+
+  private static final String KIND = "trace-request";
+
+  private final ResultStore store;
+  private final LayoutStore layouts;
+  private final Clock clock;
+
+  TraceStore(ResultStore store, LayoutStore layouts, Clock clock) {
+    this.store = store;
+    this.layouts = layouts;
+    this.clock = clock;
+  }
+
+  void save(TraceRequest request) {
+    String canonical = request.stored().toJson();
+    store.saveIfAbsent(
+        StoredResult.document(
+            request.traceId(),
+            KIND,
+            canonical,
+            canonical.getBytes(StandardCharsets.UTF_8),
+            clock.instant()));
+  }
+
+  /**
+   * What was asked under an id.
+   *
+   * @throws ProblemException {@code not-found}
+   */
+  TraceRequest get(String traceId) {
+    Body stored =
+        store
+            .find(traceId)
+            .filter(result -> result.kind().equals(KIND))
+            .map(result -> BodyReader.read(result.bytes(), TraceShapes.STORED))
+            .orElseThrow(
+                () ->
+                    new ProblemException(
+                        ProblemCode.NOT_FOUND,
+                        "No trace of this id is stored; post it again at /v1/traces.",
+                        List.of()));
+    return TraceRequest.of(layouts.get(stored.text("layoutId")), stored);
+  }
+}

@@ -1,0 +1,22 @@
+package lodeswing.web.trace;
+
+/** The single values of a trace that a cell of a spreadsheet can ask for. */
+enum TraceValue {
+  OUTCOME("outcome"),
+  SURE("sure"),
+  SEALED_AT("sealedAtS"),
+  SETTLED_AT("settledAtS"),
+  TRUSTED_UNTIL("trustedUntilS"),
+  FORETOLD_UNTIL("foretoldUntilS"),
+  TRACE_ID("traceId");
+
+  private final String word;
+
+  TraceValue(String word) {
+    this.word = word;
+  }
+
+  String word() {
+    return word;
+  }
+}

@@ -1,0 +1,131 @@
+package lodeswing.web.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lodeswing.analysis.trace.TraceEvent;
+import lodeswing.analysis.trace.TraceResult;
+import lodeswing.web.restpoint.RestPointNames;
+
+/** A trace in words. */
+final class TraceWords {
+
+  private final TraceRequest request;
+  private final TraceResult path;
+  private final RestPointNames names;
+
+  TraceWords(TraceRequest request, StoredPath stored) {
+    this.request = request;
+    this.path = stored.path();
+    this.names = new RestPointNames(request.layout(), stored.places());
+  }
+
+  RestPointNames names() {
+    return names;
+  }
+
+  /** The outcome in one or a few words: the label, the place, or why there is none. */
+  String outcome() {
+    if (path.restPoint().isPresent()) {
+      return names.name(path.restPoint().getAsInt());
+    }
+    Optional<TraceEvent> ending = path.ending();
+    return ending.isPresent() ? text(ending.get().kind()) : "undecided";
+  }
+
+  /** What happened, in words. */
+  static String text(TraceEvent.Kind kind) {
+    return switch (kind) {
+      case SEALED -> "sealed: no other rest point can be reached any more";
+      case SETTLED -> "settled";
+      case STUCK -> "held by the friction of the pivot";
+      case TRUST_ENDS -> "from here on the computed path is not to be trusted";
+      case FORETELLING_ENDS -> "from here on no hand can foretell the path";
+      case SUSPENSION_SLACK -> "the suspension goes slack";
+      case MAGNET_CONTACT -> "the bob touches a magnet";
+      case PLATE_CONTACT -> "the bob touches the plate";
+      case ANGLE_LIMIT -> "the swing leaves the range of angles";
+    };
+  }
+
+  /** Names of the times that were not reached. */
+  List<String> notReached() {
+    List<String> names = new ArrayList<>();
+    add(names, "sealedAtS", path.sealedAt());
+    add(names, "settledAtS", path.settledAt());
+    add(names, "trustedUntilS", path.trustedUntil());
+    add(names, "foretoldUntilS", path.foretoldUntil());
+    return names;
+  }
+
+  private static void add(List<String> names, String name, OptionalDouble time) {
+    if (time.isEmpty()) {
+      names.add(name);
+    }
+  }
+
+  /** What to know, in sentences. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    if (path.restPoint().isPresent()) {
+      notes.add(names.sentence(path.restPoint().getAsInt()));
+    }
+    path.ending()
+        .ifPresent(
+            event ->
+                notes.add(
+                    "At "
+                        + time(event.time())
+                        + " "
+                        + text(event.kind())
+                        + "; the model holds no further, and neither does the path."));
+    if (path.restPoint().isEmpty() && path.ending().isEmpty()) {
+      notes.add(
+          "Up to "
+              + time(path.followedUntil())
+              + " it was not decided where the bob comes to rest.");
+    }
+    if (path.restPoint().isPresent() && !path.sure()) {
+      notes.add(
+          "The outcome is not sure: the same release computed ten times more exactly ends elsewhere"
+              + " or undecided. Read it as one of the ends that this release can have.");
+    }
+    notes.add(trust());
+    notes.add(foretelling());
+    return notes;
+  }
+
+  private String trust() {
+    String distance = request.bench() ? "1 mm" : "a fiftieth of the magnets' spacing";
+    return path.trustedUntil().isPresent()
+        ? "The computed path is right to "
+            + distance
+            + " until "
+            + time(path.trustedUntil().getAsDouble())
+            + "; after that it shows one motion of the right kind, not the true one."
+        : "The computed path is right to " + distance + " all the way.";
+  }
+
+  private String foretelling() {
+    String hand =
+        request.bench()
+            ? "A hand that places the bob to within " + plain(request.placingAccuracy()) + " mm"
+            : "A release known to within " + plain(request.placingAccuracy());
+    return path.foretoldUntil().isPresent()
+        ? hand
+            + " can foretell it until "
+            + time(path.foretoldUntil().getAsDouble())
+            + "."
+        : hand + " can foretell it all the way.";
+  }
+
+  String time(double seconds) {
+    return String.format(Locale.ROOT, request.bench() ? "%.2f s" : "t = %.2f", seconds);
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+}
