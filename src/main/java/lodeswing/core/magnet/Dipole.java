@@ -1,7 +1,20 @@
 package lodeswing.core.magnet;
 
-/** Skeleton. */
+/**
+ * A point dipole. Its field and potential are not finite at the point itself.
+ *
+ * @param moment its magnetic moment [A m^2]
+ */
 public record Dipole(double moment) implements Magnet {
+
+  /**
+   * Checks the moment.
+   *
+   * @throws IllegalArgumentException where it is not positive and finite
+   */
+  public Dipole {
+    Dimension.requirePositive("moment", moment);
+  }
 
   @Override
   public double halfHeight() {
@@ -20,9 +33,11 @@ public record Dipole(double moment) implements Magnet {
 
   @Override
   public double potential(double x, double y, double z) {
-    return 0;
+    return PointDipole.potential(moment, x, y, z);
   }
 
   @Override
-  public void field(double x, double y, double z, double[] b) {}
+  public void field(double x, double y, double z, double[] b) {
+    PointDipole.field(moment, x, y, z, b);
+  }
 }

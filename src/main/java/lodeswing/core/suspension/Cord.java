@@ -25,6 +25,6 @@ public record Cord(double length, double bobMass) implements Suspension {
 
   @Override
   public double slackestShare(double sinBeta, double cosBeta) {
-    return 1;
+    return Double.POSITIVE_INFINITY;
   }
 }

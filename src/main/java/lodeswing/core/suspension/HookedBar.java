@@ -47,6 +47,6 @@ public record HookedBar(double hookOffset, List<BarPart> parts, double bobArm)
 
   @Override
   public double slackestShare(double sinBeta, double cosBeta) {
-    return 1;
+    return Double.POSITIVE_INFINITY;
   }
 }

@@ -10,8 +10,9 @@ public sealed interface Suspension permits Cord, Yoke, HookedBar {
   PullLine pullLine();
 
   /**
-   * Pull of the slackest of the upper cords as a share of the pull along {@link #pullLine}; 1 where
-   * there are none. Depends on the second axis' angle alone; negative where one would have to push.
+   * Pull of the slackest of the upper cords as a share of the pull along {@link #pullLine};
+   * positive infinity where there are none. Depends on the second axis' angle alone; negative where
+   * one would have to push.
    *
    * @param sinBeta sine of the angle about the second axis
    * @param cosBeta its cosine, above 0

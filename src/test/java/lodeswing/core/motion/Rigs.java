@@ -81,4 +81,10 @@ final class Rigs {
         List.of(air.small(body.bobArm(), 0.002), air.small(body.bobArm() / 2, 0.001));
     return new LossLaw(linear, drag, 2e-4 * GRAVITY * body.firstMoment());
   }
+
+  /** The same without friction at the pivot, which is a torque and no force. */
+  static LossLaw everyLossButFriction(Suspension suspension) {
+    LossLaw all = everyLoss(suspension);
+    return new LossLaw(all.linear(), all.drag(), 0);
+  }
 }

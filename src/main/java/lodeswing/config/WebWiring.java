@@ -1,0 +1,28 @@
+package lodeswing.config;
+
+import java.util.List;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemWriter;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.Ordered;
+import org.springframework.web.filter.CorsFilter;
+
+/** What every request meets first. */
+@Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(Limits.class)
+class WebWiring {
+
+  @Bean
+  FilterRegistrationBean<CorsFilter> crossOrigin(
+      @Value("${lodeswing.cors.allowed-origins}") List<String> origins, ProblemWriter writer) {
+    var filter = new CorsFilter(CrossOriginRules.source(origins));
+    filter.setCorsProcessor(new ProblemCorsProcessor(writer));
+    var registration = new FilterRegistrationBean<>(filter);
+    registration.setOrder(Ordered.HIGHEST_PRECEDENCE + 10);
+    return registration;
+  }
+}

@@ -1,0 +1,87 @@
+package lodeswing.core.motion;
+
+/**
+ * The energy of the bob magnet over the two angles as a table, made once per layout, so that a step
+ * costs the same for 3 magnets and for 200.
+ *
+ * <p>Errors of energy and of its slopes are measured when the table is made and stay below the
+ * tolerances asked for; where no cell holds, and outside, the exact source answers. Immutable.
+ */
+public final class PotentialTable implements AngleEnergy {
+
+  private final AngleEnergy source;
+  private final CellTable energy;
+
+  private PotentialTable(AngleEnergy source, CellTable energy) {
+    this.source = source;
+    this.energy = energy;
+  }
+
+  /**
+   * Makes the table on all cores.
+   *
+   * @param source the exact energy, safe for several threads
+   * @param reach greatest angle that is used [rad]
+   * @param energyTolerance greatest error of the energy [J]
+   * @param slopeTolerance greatest error of the energy's slopes [J/rad]
+   */
+  public static PotentialTable build(
+      AngleEnergy source, double reach, double energyTolerance, double slopeTolerance) {
+    CellTable.Source asked =
+        new CellTable.Source() {
+          @Override
+          public double value(double u, double v) {
+            return source.value(u, v);
+          }
+
+          @Override
+          public void slopes(double u, double v, double[] out) {
+            source.gradient(u, v, out);
+          }
+        };
+    return new PotentialTable(
+        source, CellTable.build(asked, reach, energyTolerance, slopeTolerance));
+  }
+
+  /** Greatest error of the energy on the check grids, doubled [J]. */
+  public double energyError() {
+    return energy.valueError();
+  }
+
+  /** Greatest error of a slope on the check grids, doubled [J/rad]. */
+  public double slopeError() {
+    return energy.slopeError();
+  }
+
+  /** How many cells the table has. */
+  public int cells() {
+    return energy.cells();
+  }
+
+  /** Energy [J]. */
+  @Override
+  public double value(double beta, double alpha) {
+    int cell = energy.find(beta, alpha);
+    return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
+  }
+
+  @Override
+  public void gradient(double beta, double alpha, double[] out) {
+    int cell = energy.find(beta, alpha);
+    if (cell < 0) {
+      source.gradient(beta, alpha, out);
+    } else {
+      energy.gradient(cell, beta, alpha, out);
+    }
+  }
+
+  @Override
+  public void curvature(double beta, double alpha, double[] out) {
+    int cell = energy.find(beta, alpha);
+    if (cell < 0) {
+      source.curvature(beta, alpha, out);
+    } else {
+      energy.curvature(cell, beta, alpha, out);
+    }
+  }
+}

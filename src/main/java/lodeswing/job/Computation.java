@@ -1,0 +1,42 @@
+package lodeswing.job;
+
+/**
+ * A piece of work with the name of its result.
+ *
+ * @param key names the result
+ * @param kind the resource it belongs to, such as {@code trace}
+ * @param resultUrl where the result can be fetched once it is there
+ * @param work computes the body
+ */
+public record Computation(ComputationKey key, String kind, String resultUrl, Work work) {
+
+  /** Computes a body; the same key must always give the same bytes. */
+  @FunctionalInterface
+  public interface Work {
+
+    /**
+     * Computes the body.
+     *
+     * @param progress to be told how far the work has come
+     * @return the body, handed over
+     */
+    byte[] compute(Progress progress);
+  }
+
+  /** Hears how far a piece of work has come. */
+  @FunctionalInterface
+  public interface Progress {
+
+    /**
+     * Tells how far the work has come.
+     *
+     * @param fraction done so far, 0 to 1
+     */
+    void report(double fraction);
+  }
+
+  /** The id under which this work can be watched; the same key always has the same one. */
+  public String jobId() {
+    return "job-" + ComputationKey.digest(key.id());
+  }
+}

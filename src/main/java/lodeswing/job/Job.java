@@ -1,0 +1,45 @@
+package lodeswing.job;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * A piece of work as it stands.
+ *
+ * @param jobId names the job
+ * @param kind the resource its result belongs to
+ * @param state how far it has come
+ * @param progress fraction done, 0 to 1
+ * @param submittedAt when it was asked for
+ * @param startedAt when work on it began
+ * @param finishedAt when it ended, well or badly
+ * @param resultUrl where the result can be fetched once it is there
+ * @param failure why it failed
+ */
+public record Job(
+    String jobId,
+    String kind,
+    JobState state,
+    double progress,
+    Instant submittedAt,
+    Optional<Instant> startedAt,
+    Optional<Instant> finishedAt,
+    String resultUrl,
+    Optional<Throwable> failure) {
+
+  private static final long SHORTEST_WAIT_S = 1;
+  private static final long LONGEST_WAIT_S = 120;
+
+  /**
+   * Whole seconds after which it is worth asking again, 1 to 120.
+   *
+   * <p>The remaining time in proportion to the progress; as long again as it has run where there is
+   * no progress yet.
+   */
+  public long secondsToWait(Instant now) {
+    double elapsed = Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
+    double remaining = progress > 0 ? elapsed * (1 - progress) / progress : elapsed;
+    return Math.min(LONGEST_WAIT_S, Math.max(SHORTEST_WAIT_S, (long) Math.ceil(remaining)));
+  }
+}

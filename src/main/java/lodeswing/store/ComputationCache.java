@@ -1,0 +1,210 @@
+package lodeswing.store;
+
+import com.github.benmanes.caffeine.cache.AsyncCache;
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
+import lodeswing.job.Answer;
+import lodeswing.job.Computation;
+import lodeswing.job.Computations;
+import lodeswing.job.Job;
+import lodeswing.job.JobLedger;
+import lodeswing.job.ResultStore;
+import lodeswing.job.StoredResult;
+import lodeswing.job.TooMuchWorkException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Memory in front of the store, with single flight and a bounded number of computing threads.
+ *
+ * <p>The cache holds futures, so that a second caller of a key finds the first one's. A failed
+ * future leaves the cache by itself. Work that asks for other work from a computing thread computes
+ * it on that thread, so that full threads never wait for one another.
+ */
+public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
+
+  private static final int BYTES_PER_ENTRY = 256;
+  private static final Duration ENDED_JOBS_ARE_KNOWN_FOR = Duration.ofHours(1);
+  private static final int KNOWN_JOBS = 10_000;
+  private static final Duration GRACE = Duration.ofSeconds(2);
+  private static final Logger LOG = LoggerFactory.getLogger(ComputationCache.class);
+
+  private final ResultStore store;
+  private final Clock clock;
+  private final ThreadPoolExecutor threads;
+  private final AsyncCache<String, StoredResult> memory;
+  private final Cache<String, Flight> flights;
+
+  /**
+   * A cache in front of a store.
+   *
+   * @param store outlives the process
+   * @param clock tells when jobs begin and end
+   * @param size how much is held, computed and waiting at once
+   */
+  public ComputationCache(ResultStore store, Clock clock, Size size) {
+    this.store = store;
+    this.clock = clock;
+    var numbers = new AtomicInteger();
+    this.threads =
+        new ThreadPoolExecutor(
+            size.threads(),
+            size.threads(),
+            0,
+            TimeUnit.SECONDS,
+            new ArrayBlockingQueue<>(size.waiting()),
+            task -> new ComputingThread(task, numbers.incrementAndGet()));
+    this.memory =
+        Caffeine.newBuilder()
+            .executor(Runnable::run)
+            .maximumWeight(size.bytes())
+            .<String, StoredResult>weigher((id, result) -> weight(result))
+            .buildAsync();
+    this.flights =
+        Caffeine.newBuilder()
+            .executor(Runnable::run)
+            .maximumSize(KNOWN_JOBS)
+            .expireAfterWrite(ENDED_JOBS_ARE_KNOWN_FOR)
+            .build();
+  }
+
+  /**
+   * How much is held and computed at once.
+   *
+   * @param bytes weight of the results held in memory [byte]
+   * @param threads computing threads
+   * @param waiting computations that may wait for a thread
+   */
+  public record Size(long bytes, int threads, int waiting) {}
+
+  @Override
+  public Answer answer(Computation computation, Duration wait) {
+    String id = computation.key().id();
+    var flight = new Flight(computation, result -> store.saveIfAbsent(result).result(), clock);
+    CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
+    if (seat != null) {
+      return seat.isDone()
+          ? await(seat, Answer.Source.MEMORY, wait, computation)
+          : join(seat, wait, computation);
+    }
+    try {
+      Optional<StoredResult> stored = store.find(id);
+      if (stored.isPresent()) {
+        flight.land(stored.get());
+        return new Answer.Ready(stored.get(), Answer.Source.STORE);
+      }
+      flights.put(flight.jobId(), flight);
+      begin(flight);
+    } catch (RuntimeException | Error e) {
+      flight.crash(e);
+      throw e;
+    }
+    return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+  }
+
+  @Override
+  public Optional<Answer.Ready> find(String id) {
+    CompletableFuture<StoredResult> held = memory.getIfPresent(id);
+    if (held != null && held.isDone() && !held.isCompletedExceptionally()) {
+      return Optional.of(new Answer.Ready(held.join(), Answer.Source.MEMORY));
+    }
+    Optional<StoredResult> stored = store.find(id);
+    stored.ifPresent(
+        result -> memory.asMap().putIfAbsent(id, CompletableFuture.completedFuture(result)));
+    return stored.map(result -> new Answer.Ready(result, Answer.Source.STORE));
+  }
+
+  @Override
+  public Optional<Job> findJob(String jobId) {
+    return Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
+  }
+
+  /**
+   * Drops what waits and gives begun work a moment to end.
+   *
+   * <p>Never interrupts: an interrupt during a write closes the embedded database's file.
+   */
+  @Override
+  public void close() {
+    threads.getQueue().clear();
+    threads.shutdown();
+    try {
+      if (!threads.awaitTermination(GRACE.toMillis(), TimeUnit.MILLISECONDS)) {
+        LOG.info("{} computations were left unfinished", threads.getActiveCount());
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void begin(Flight flight) {
+    if (Thread.currentThread() instanceof ComputingThread) {
+      flight.run();
+      return;
+    }
+    try {
+      threads.execute(flight);
+    } catch (RejectedExecutionException e) {
+      throw new TooMuchWorkException(threads.getQueue().size());
+    }
+  }
+
+  private Answer join(
+      CompletableFuture<StoredResult> seat, Duration wait, Computation computation) {
+    if (Thread.currentThread() instanceof ComputingThread) {
+      Optional.ofNullable(flights.getIfPresent(computation.jobId())).ifPresent(Flight::run);
+    }
+    return await(seat, Answer.Source.JOINED, wait, computation);
+  }
+
+  private Answer await(
+      CompletableFuture<StoredResult> seat,
+      Answer.Source source,
+      Duration wait,
+      Computation computation) {
+    try {
+      return new Answer.Ready(seat.get(wait.toMillis(), TimeUnit.MILLISECONDS), source);
+    } catch (TimeoutException e) {
+      return new Answer.Pending(pending(computation));
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException failure) {
+        throw failure;
+      }
+      throw new IllegalStateException("A computation failed", e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("Interrupted while waiting for a computation", e);
+    }
+  }
+
+  private Job pending(Computation computation) {
+    Flight flight = flights.getIfPresent(computation.jobId());
+    return flight == null
+        ? new Flight(computation, result -> result, clock).snapshot()
+        : flight.snapshot();
+  }
+
+  private static int weight(StoredResult result) {
+    long bytes = result.bytes().length + 2L * result.canonicalRequest().length() + BYTES_PER_ENTRY;
+    return (int) Math.min(Integer.MAX_VALUE, bytes);
+  }
+
+  /** Marks the threads that compute. */
+  private static final class ComputingThread extends Thread {
+    ComputingThread(Runnable task, int number) {
+      super(task, "computing-" + number);
+      setDaemon(true);
+    }
+  }
+}

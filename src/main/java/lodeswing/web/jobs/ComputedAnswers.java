@@ -1,0 +1,79 @@
+package lodeswing.web.jobs;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Function;
+import lodeswing.job.Answer;
+import lodeswing.job.Computation;
+import lodeswing.job.Computations;
+import lodeswing.job.StoredResult;
+import lodeswing.job.TooMuchWorkException;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Answers requests with the results of computations, as long as the client wants to wait. */
+@Component
+public final class ComputedAnswers {
+
+  private static final Duration BUSY_FOR = Duration.ofSeconds(5);
+
+  private final Computations computations;
+  private final Limits limits;
+  private final Clock clock;
+  private final JsonMapper json;
+
+  ComputedAnswers(Computations computations, Limits limits, Clock clock, JsonMapper json) {
+    this.computations = computations;
+    this.limits = limits;
+    this.clock = clock;
+    this.json = json;
+  }
+
+  /**
+   * The answer to a request: what {@code ready} makes of the result, or 202 with a job.
+   *
+   * @param ready makes the answer; Cache-Status is added to it
+   * @throws ProblemException {@code service-busy}, or whatever the work threw
+   */
+  public ResponseEntity<byte[]> reply(
+      HttpServletRequest request,
+      QueryParameters query,
+      Computation computation,
+      Function<StoredResult, Reply> ready) {
+    WaitPreference preference = WaitPreference.of(request, query, limits);
+    Answer answer = answer(computation, preference.patience());
+    Reply reply =
+        answer instanceof Answer.Ready result
+            ? ready.apply(result.result()).source(result.source())
+            : Pending.reply(request, ((Answer.Pending) answer).job(), clock, json);
+    Optional<String> applied = preference.applied(answer instanceof Answer.Pending);
+    return applied
+        .map(confirmed -> reply.header("Preference-Applied", confirmed))
+        .orElse(reply)
+        .to(request);
+  }
+
+  /** The answer to a request for a result by its id; nothing where it is not kept. */
+  public Optional<ResponseEntity<byte[]>> find(
+      HttpServletRequest request, String id, Function<StoredResult, Reply> ready) {
+    return computations
+        .find(id)
+        .map(found -> ready.apply(found.result()).source(found.source()).to(request));
+  }
+
+  private Answer answer(Computation computation, Duration wait) {
+    try {
+      return computations.answer(computation, wait);
+    } catch (TooMuchWorkException e) {
+      throw ProblemException.passing(ProblemCode.SERVICE_BUSY, e.getMessage() + ".", BUSY_FOR);
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package lodeswing.web.jobs;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import java.util.List;
+import lodeswing.job.Job;
+import lodeswing.job.JobLedger;
+import lodeswing.job.JobState;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Shows jobs. */
+@RestController
+final class JobController {
+
+  private static final List<Representation> OFFERED =
+      List.of(Representation.JSON, Representation.CBOR);
+
+  private final JobLedger ledger;
+  private final Clock clock;
+  private final JsonMapper json;
+
+  JobController(JobLedger ledger, Clock clock, JsonMapper json) {
+    this.ledger = ledger;
+    this.clock = clock;
+    this.json = json;
+  }
+
+  @GetMapping("/v1/jobs/{jobId}")
+  ResponseEntity<byte[]> getJob(@PathVariable String jobId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, OFFERED);
+    Job job =
+        ledger
+            .findJob(jobId)
+            .orElseThrow(
+                () ->
+                    new ProblemException(
+                        ProblemCode.NOT_FOUND,
+                        "There is no such job, or it ended too long ago.",
+                        List.of()));
+    Reply reply = Reply.ofJson(form, json.writeValueAsBytes(JobDocument.of(job)));
+    boolean ended = job.state() == JobState.DONE || job.state() == JobState.FAILED;
+    return (ended ? reply : reply.header("Retry-After", Pending.retryAfter(job, clock)))
+        .to(request);
+  }
+}

@@ -1,0 +1,107 @@
+package lodeswing.web.layout;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import lodeswing.core.rig.Layout;
+import lodeswing.job.ComputationKey;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.problem.ProblemException;
+
+/**
+ * A layout that was read, checked and mapped.
+ *
+ * @param layoutId {@code lay-} and the digest of the canonical form
+ * @param physicsKey digest of what decides the motion: no title, no labels, nothing that only the
+ *     check or the cautions use ({@code tolerances}, {@code stand}, {@code plate}, {@code hook},
+ *     {@code audience}); an answer that uses one of these must add it to its own key
+ * @param layout the layout in SI
+ * @param labels the label of each magnet, in the layout's order
+ * @param title the title
+ * @param warnings what is odd about it
+ * @param canonical the canonical form
+ */
+public record LayoutDocument(
+    String layoutId,
+    String physicsKey,
+    Layout layout,
+    List<Optional<String>> labels,
+    Optional<String> title,
+    List<LayoutWarning> warnings,
+    Body canonical) {
+
+  private static final String[] WITHOUT_MOTION = {
+    "title", "tolerances", "stand", "plate", "hook", "audience"
+  };
+
+  public LayoutDocument {
+    labels = List.copyOf(labels);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Reads a body.
+   *
+   * @param bytes JSON as sent
+   * @throws ProblemException with every fault
+   */
+  public static LayoutDocument read(byte[] bytes) {
+    return of(BodyReader.read(bytes, LayoutShapes.REQUEST));
+  }
+
+  /**
+   * Checks and maps a layout that {@link LayoutShapes#REQUEST} has read, whole or as a member of a
+   * larger body.
+   *
+   * @throws ProblemException with every fault
+   */
+  public static LayoutDocument of(Body sent) {
+    return of(CanonicalForm.of(sent));
+  }
+
+  /**
+   * Reads a canonical form, as it was stored.
+   *
+   * @throws ProblemException with every fault
+   */
+  public static LayoutDocument ofCanonical(byte[] stored) {
+    return of(CanonicalForm.read(BodyReader.read(stored, LayoutShapes.CANONICAL)));
+  }
+
+  static LayoutDocument of(CanonicalForm form) {
+    Body canonical = form.body();
+    var mapper = new LayoutMapper(form);
+    Layout layout = mapper.map();
+    return new LayoutDocument(
+        "lay-" + ComputationKey.digest(canonical.toJson()),
+        ComputationKey.digest(motionOf(canonical).toJson()),
+        layout,
+        canonical.objects("magnets").stream().map(m -> m.findText("label")).toList(),
+        canonical.findText("title"),
+        mapper.warnings(),
+        canonical);
+  }
+
+  private static Body motionOf(Body canonical) {
+    List<Body> magnets =
+        canonical.objects("magnets").stream().map(m -> m.without("label")).toList();
+    return canonical.without(WITHOUT_MOTION).with("magnets", magnets);
+  }
+
+  /** The word of its model: {@code bench} or {@code textbook}. */
+  public String model() {
+    return canonical.text("model");
+  }
+
+  /** The units of its answers by quantity. */
+  public LinkedHashMap<String, String> units() {
+    boolean bench = model().equals("bench");
+    var units = new LinkedHashMap<String, String>();
+    units.put("length", bench ? "mm" : "1");
+    units.put("time", bench ? "s" : "1");
+    units.put("speed", bench ? "mm/s" : "1");
+    units.put("energy", bench ? "J" : "1");
+    return units;
+  }
+}

@@ -1,0 +1,76 @@
+package lodeswing.web.limits;
+
+import java.util.Arrays;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+
+/**
+ * Every limit of the service, set under {@code lodeswing.limits}.
+ *
+ * <p>More components than usual: one for each limit, so that there is one place for all of them.
+ */
+@ConfigurationProperties("lodeswing.limits")
+public record Limits(
+    @Stated(unit = "byte", meaning = "longest body of a request") @DefaultValue("1048576")
+        int bodyBytes,
+    @Stated(unit = "character", meaning = "longest address with its query") @DefaultValue("8192")
+        int urlCharacters,
+    @Stated(unit = "level", meaning = "deepest nesting of a JSON body") @DefaultValue("32")
+        int nestingLevels,
+    @Stated(unit = "fault", meaning = "most faults that one problem lists") @DefaultValue("100")
+        int faults,
+    @Stated(unit = "character", meaning = "longest title of a layout") @DefaultValue("120")
+        int titleCharacters,
+    @Stated(unit = "character", meaning = "longest label of a magnet") @DefaultValue("40")
+        int labelCharacters,
+    @Stated(unit = "magnet", meaning = "most magnets on one plate") @DefaultValue("200")
+        int magnets,
+    @Stated(unit = "part", meaning = "most parts along one bar") @DefaultValue("50") int barParts,
+    @Stated(
+            unit = "s",
+            meaning = "longest trace; model time units where the layout is a textbook one")
+        @DefaultValue("3600")
+        double durationS,
+    @Stated(unit = "sample", meaning = "most samples of one trace") @DefaultValue("100000")
+        int samplesPerTrace,
+    @Stated(unit = "step", meaning = "most integration steps of one trace") @DefaultValue("2000000")
+        int stepsPerTrace,
+    @Stated(unit = "release", meaning = "most releases of one request") @DefaultValue("1000")
+        int releases,
+    @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
+        @DefaultValue("20")
+        int waitDefaultS,
+    @Stated(unit = "s", meaning = "longest wait that Prefer or the parameter wait can ask for")
+        @DefaultValue("60")
+        int waitLongestS,
+    @Stated(unit = "computation", meaning = "most computations that may wait for a free core")
+        @DefaultValue("200")
+        int waitingComputations,
+    @Stated(unit = "byte", meaning = "weight of the results that are held in memory")
+        @DefaultValue("134217728")
+        long memoryBytes) {
+
+  /** Refuses limits that leave nothing to do. */
+  public Limits {
+    double[] all = {
+      bodyBytes,
+      urlCharacters,
+      nestingLevels,
+      faults,
+      titleCharacters,
+      labelCharacters,
+      magnets,
+      barParts,
+      durationS,
+      samplesPerTrace,
+      stepsPerTrace,
+      releases,
+      waitLongestS,
+      waitingComputations,
+      memoryBytes
+    };
+    if (Arrays.stream(all).anyMatch(limit -> !(limit > 0)) || waitDefaultS < 0) {
+      throw new IllegalArgumentException("every limit under lodeswing.limits must be positive");
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package lodeswing.web.limits;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ReadListener;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.ServletInputStream;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletRequestWrapper;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.List;
+import lodeswing.web.problem.Problem;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.problem.ProblemWriter;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/** Refuses addresses and bodies over their limits before anything reads them. */
+@Component
+@Order(Ordered.HIGHEST_PRECEDENCE + 20)
+final class RequestGuard extends OncePerRequestFilter {
+
+  private final Limits limits;
+  private final ProblemWriter writer;
+
+  RequestGuard(Limits limits, ProblemWriter writer) {
+    this.limits = limits;
+    this.writer = writer;
+  }
+
+  @Override
+  protected void doFilterInternal(
+      HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+      throws ServletException, IOException {
+    response.setHeader("X-Content-Type-Options", "nosniff");
+    String query = request.getQueryString();
+    int length = request.getRequestURI().length() + (query == null ? 0 : query.length() + 1);
+    if (length > limits.urlCharacters()) {
+      refuse(
+          request,
+          response,
+          ProblemCode.URI_TOO_LONG,
+          "The address has " + length + " characters; " + limits.urlCharacters() + " are read.");
+    } else if (request.getContentLengthLong() > limits.bodyBytes()) {
+      refuse(request, response, ProblemCode.BODY_TOO_LARGE, tooLarge());
+    } else {
+      chain.doFilter(new BoundedRequest(request), response);
+    }
+  }
+
+  private void refuse(
+      HttpServletRequest request, HttpServletResponse response, ProblemCode code, String detail)
+      throws IOException {
+    ProblemException problem = new ProblemException(code, detail, List.of());
+    writer.write(request, response, Problem.of(problem), problem.headers());
+  }
+
+  private String tooLarge() {
+    return "At most " + limits.bodyBytes() + " bytes are read.";
+  }
+
+  /** A request whose body ends in a problem at the limit, for bodies that do not state a length. */
+  private final class BoundedRequest extends HttpServletRequestWrapper {
+    BoundedRequest(HttpServletRequest request) {
+      super(request);
+    }
+
+    @Override
+    public ServletInputStream getInputStream() throws IOException {
+      return new BoundedStream(super.getInputStream());
+    }
+  }
+
+  /** Counts what is read. */
+  private final class BoundedStream extends ServletInputStream {
+    private final ServletInputStream body;
+    private long left = limits.bodyBytes();
+
+    BoundedStream(ServletInputStream body) {
+      this.body = body;
+    }
+
+    @Override
+    public int read() throws IOException {
+      int value = body.read();
+      count(value < 0 ? 0 : 1);
+      return value;
+    }
+
+    @Override
+    public int read(byte[] target, int offset, int length) throws IOException {
+      int count = body.read(target, offset, length);
+      count(count);
+      return count;
+    }
+
+    private void count(int bytes) {
+      left -= Math.max(0, bytes);
+      if (left < 0) {
+        throw new ProblemException(ProblemCode.BODY_TOO_LARGE, tooLarge(), List.of());
+      }
+    }
+
+    @Override
+    public boolean isFinished() {
+      return body.isFinished();
+    }
+
+    @Override
+    public boolean isReady() {
+      return body.isReady();
+    }
+
+    @Override
+    public void setReadListener(ReadListener listener) {
+      body.setReadListener(listener);
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package lodeswing.web.representation;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The query parameters that every resource knows. */
+public final class GeneralParameters {
+
+  /** The form of the answer; wins over Accept. */
+  public static final Parameter<Representation> FORMAT =
+      Parameter.constant("format", Representation.class, Representation::word);
+
+  /** The language of texts and notes; wins over Accept-Language. */
+  public static final Parameter<String> LANG =
+      Parameter.of(
+          "lang",
+          "a language tag such as en",
+          text ->
+              Optional.of(text)
+                  .filter(tag -> tag.matches("[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8}){0,3}")));
+
+  /** {@code inline}: errors as a line of text with status 200. */
+  public static final Parameter<String> ERRORS = Parameter.oneOf("errors", "inline", "status");
+
+  /** The decimal sign of numbers in CSV and text, and of numbers in the query. */
+  public static final Parameter<String> DECIMAL =
+      Parameter.oneOf("decimal", "point", "comma").orElse("point");
+
+  /** Whether CSV begins with a byte-order mark. */
+  public static final Parameter<Boolean> BOM = Parameter.flag("bom").orElse(false);
+
+  /** Seconds to wait for a result before a pending answer. */
+  public static final Parameter<Integer> WAIT = Parameter.integer("wait", 0, 3600);
+
+  /** Has no effect and is in no key: lets a sheet force a refresh. */
+  public static final Parameter<String> CB = Parameter.of("cb", "anything", Optional::of);
+
+  private GeneralParameters() {}
+
+  /** All of them. */
+  public static List<Parameter<?>> all() {
+    return List.of(FORMAT, LANG, ERRORS, DECIMAL, BOM, WAIT, CB);
+  }
+}

@@ -1,0 +1,87 @@
+package lodeswing.web.representation;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import org.springframework.http.InvalidMediaTypeException;
+import org.springframework.http.MediaType;
+
+/**
+ * Chooses the form of an answer: {@code format} wins over Accept, and of forms that are equally
+ * welcome the one that the resource names first (RFC 9110, section 12.5.1).
+ */
+public final class Negotiation {
+
+  private Negotiation() {}
+
+  /**
+   * The form to answer in.
+   *
+   * @param offered what the resource offers, the usual form first
+   * @throws ProblemException {@code not-acceptable}, naming what is offered
+   */
+  public static Representation choose(
+      HttpServletRequest request, QueryParameters query, List<Representation> offered) {
+    Optional<Representation> format = query.find(GeneralParameters.FORMAT);
+    if (format.isPresent()) {
+      return format.filter(offered::contains).orElseThrow(() -> notAcceptable(offered));
+    }
+    List<MediaType> accepted = accepted(request, offered);
+    if (accepted.isEmpty()) {
+      return offered.get(0);
+    }
+    Representation best = offered.get(0);
+    double bestQuality = 0;
+    for (Representation candidate : offered) {
+      double quality = quality(candidate.mediaType(), accepted);
+      if (quality > bestQuality) {
+        best = candidate;
+        bestQuality = quality;
+      }
+    }
+    if (bestQuality == 0) {
+      throw notAcceptable(offered);
+    }
+    return best;
+  }
+
+  private static List<MediaType> accepted(
+      HttpServletRequest request, List<Representation> offered) {
+    try {
+      return MediaType.parseMediaTypes(Collections.list(request.getHeaders("Accept")));
+    } catch (InvalidMediaTypeException e) {
+      throw notAcceptable(offered);
+    }
+  }
+
+  /** The quality that the most specific matching range gives, 0 where none matches. */
+  private static double quality(MediaType candidate, List<MediaType> accepted) {
+    double quality = 0;
+    int specificity = -1;
+    for (MediaType range : accepted) {
+      int own = range.isWildcardType() ? 0 : range.isWildcardSubtype() ? 1 : 2;
+      if (range.includes(candidate) && own > specificity) {
+        specificity = own;
+        quality = range.getQualityValue();
+      }
+    }
+    return quality;
+  }
+
+  private static ProblemException notAcceptable(List<Representation> offered) {
+    String forms =
+        offered.stream()
+            .map(one -> one.word() + " (" + bare(one.mediaType()) + ")")
+            .collect(Collectors.joining(", "));
+    return new ProblemException(
+        ProblemCode.NOT_ACCEPTABLE, "Offered here: " + forms + ".", List.of());
+  }
+
+  private static String bare(MediaType type) {
+    return type.getType() + "/" + type.getSubtype();
+  }
+}

@@ -1,0 +1,41 @@
+package lodeswing.web.representation;
+
+import org.springframework.http.MediaType;
+
+/** The forms in which resources come; each resource offers some of them. */
+public enum Representation {
+  JSON("json", "application/json", false),
+  CSV("csv", "text/csv;charset=UTF-8", false),
+  TEXT("text", "text/plain;charset=UTF-8", false),
+  CBOR("cbor", "application/cbor", true),
+  HTML("html", "text/html;charset=UTF-8", false),
+  SVG("svg", "image/svg+xml", false),
+  PNG("png", "image/png", true),
+  GIF("gif", "image/gif", true),
+  PDF("pdf", "application/pdf", true);
+
+  private final String word;
+  private final String mediaType;
+  private final boolean binary;
+
+  Representation(String word, String mediaType, boolean binary) {
+    this.word = word;
+    this.mediaType = mediaType;
+    this.binary = binary;
+  }
+
+  /** The word in the query parameter {@code format}. */
+  public String word() {
+    return word;
+  }
+
+  /** The media type in Content-Type. */
+  public MediaType mediaType() {
+    return MediaType.parseMediaType(mediaType);
+  }
+
+  /** Whether range requests are served and compression is left out. */
+  public boolean binary() {
+    return binary;
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * What every resource does alike over HTTP: query parameters, negotiation, tags, caching, ranges.
+ *
+ * <p>It may import {@code web.problem}, Spring and Jackson.
+ */
+@NullMarked
+package lodeswing.web.representation;
+
+import org.jspecify.annotations.NullMarked;
