@@ -18,6 +18,12 @@ final class TextWidth {
 
   private static final int NO_BREAK_SPACE = 0xA0;
   private static final int OTHER = 700;
+
+  /** Dashes, ellipsis, arrows and signs of mathematics. */
+  private static final int FIRST_SIGN = 0x2010;
+
+  private static final int AFTER_SIGNS = 0x2300;
+  private static final int SIGN = 1000;
   private static final int WIDE = 1050;
 
   private TextWidth() {}
@@ -42,6 +48,9 @@ final class TextWidth {
     }
     if (Character.getType(c) == Character.NON_SPACING_MARK) {
       return 0;
+    }
+    if (c >= FIRST_SIGN && c < AFTER_SIGNS) {
+      return SIGN;
     }
     return c >= 0x1100 && (Character.isIdeographic(c) || c >= 0x2E80) ? WIDE : OTHER;
   }

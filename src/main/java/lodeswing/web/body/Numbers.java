@@ -2,6 +2,7 @@ package lodeswing.web.body;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * The one way a number is written: the shortest decimal that reads back as the same double, laid
@@ -29,7 +30,7 @@ public final class Numbers {
     var exact = new BigDecimal(Math.abs(value));
     BigDecimal rounded = exact;
     for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-      rounded = exact.round(new MathContext(digits));
+      rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
       if (rounded.doubleValue() == Math.abs(value)) {
         break;
       }

@@ -16,12 +16,14 @@ public final class ObjectShape implements RecordShape {
   private final String description;
   private final Map<String, Member> members;
   private final List<List<List<String>>> choices;
+  private final boolean open;
 
   private ObjectShape(Builder builder) {
     name = builder.name;
     description = builder.description;
     members = new LinkedHashMap<>(builder.members);
     choices = List.copyOf(builder.choices);
+    open = builder.open;
   }
 
   /**
@@ -151,7 +153,9 @@ public final class ObjectShape implements RecordShape {
     if (!required.isEmpty()) {
       schema.put("required", required);
     }
-    schema.put("additionalProperties", false);
+    if (!open) {
+      schema.put("additionalProperties", false);
+    }
     var properties = new LinkedHashMap<String, Object>();
     for (Member member : members.values()) {
       properties.put(member.name(), member.schema(components));
@@ -201,6 +205,8 @@ public final class ObjectShape implements RecordShape {
     private final Map<String, Member> members = new LinkedHashMap<>();
     private final List<List<List<String>>> choices = new ArrayList<>();
 
+    private boolean open;
+
     private Builder(String name, String description) {
       this.name = name;
       this.description = description;
@@ -233,6 +239,12 @@ public final class ObjectShape implements RecordShape {
       if (members.put(member.name(), member) != null) {
         throw new IllegalStateException("member twice: " + member.name());
       }
+      return this;
+    }
+
+    /** Lets the schema allow further members: for answers, which may grow. */
+    public Builder open() {
+      open = true;
       return this;
     }
 

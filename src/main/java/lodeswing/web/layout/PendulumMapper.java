@@ -110,7 +110,7 @@ final class PendulumMapper {
             ? pendulum.number("bobFromTopMm") / MM
             : lowest + bobHeight / 2;
     boolean whole = bob.map(b -> addBob(b, parts, arm)).orElse(true);
-    if (bob.isEmpty() && arm <= 0 || arm - bobHeight / 2 < 0) {
+    if ((bob.isEmpty() && arm <= 0) || arm - bobHeight / 2 < 0) {
       findings.impossible(
           places.of("/pendulum"),
           "the bob would be " + Figures.millimetres(-arm) + " above the lower axis, not below it");

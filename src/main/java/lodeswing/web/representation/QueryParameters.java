@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import lodeswing.web.body.NearestName;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -147,7 +148,7 @@ public final class QueryParameters {
 
     private String suggestion(String name) {
       Set<String> names = new TreeSet<>(known.keySet());
-      return NearestName.of(name, names).map(near -> "did you mean " + near + "?").orElse("")
+      return NearestName.find(name, names).map(near -> "did you mean " + near + "?").orElse("")
           + " Known are "
           + String.join(", ", names);
     }

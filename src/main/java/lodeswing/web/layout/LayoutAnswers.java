@@ -1,0 +1,139 @@
+package lodeswing.web.layout;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.ChoiceShape;
+import lodeswing.web.body.FlagShape;
+import lodeswing.web.body.ListShape;
+import lodeswing.web.body.MapShape;
+import lodeswing.web.body.ObjectShape;
+import lodeswing.web.body.Shape;
+import lodeswing.web.body.TextShape;
+
+/** What is answered about layouts: the documents and their schemas. */
+final class LayoutAnswers {
+  private static final Shape ANY_TEXT = new TextShape(10_000);
+
+  private static final ObjectShape WARNING =
+      ObjectShape.named("LayoutWarning", "Something that was probably not meant.")
+          .open()
+          .required("code", ANY_TEXT, "Word for programs.")
+          .required("detail", ANY_TEXT, "One sentence with the figure.")
+          .required("pointer", ANY_TEXT, "JSON Pointer of the member.")
+          .build();
+
+  /** About a layout. */
+  static final ObjectShape SUMMARY = summary("LayoutSummary", "A layout in short.").build();
+
+  /** A layout with everything said. */
+  static final ObjectShape FULL =
+      summary("LayoutDocument", "A stored layout.")
+          .required("layout", LayoutShapes.CANONICAL, "The layout; may be posted as it is.")
+          .build();
+
+  /** The samples. */
+  static final ObjectShape SAMPLES =
+      ObjectShape.named("SampleLayouts", "The layouts that come with the service.")
+          .open()
+          .required(
+              "samples",
+              new ListShape(
+                  ObjectShape.named("SampleLayout", "A layout that comes with the service.")
+                      .open()
+                      .required("name", ANY_TEXT, "Its name in addresses.")
+                      .required("layoutId", ANY_TEXT, "Its id.")
+                      .required("title", ANY_TEXT, "Its title.")
+                      .required("description", ANY_TEXT, "What it shows.")
+                      .required("model", ChoiceShape.of("bench", "textbook"), "The model.")
+                      .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
+                      .build(),
+                  0,
+                  100),
+              "One for each.")
+          .build();
+
+  private LayoutAnswers() {}
+
+  private static ObjectShape.Builder summary(String name, String description) {
+    return ObjectShape.named(name, description)
+        .open()
+        .required("layoutId", ANY_TEXT, "The layout's id: the same for the same layout, for ever.")
+        .optional("title", ANY_TEXT, "The title.")
+        .required("model", ChoiceShape.of("bench", "textbook"), "The model.")
+        .required("units", new MapShape(ANY_TEXT, 20, 40), "The units of its answers by quantity.")
+        .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
+        .required("warnings", new ListShape(WARNING, 0, 100_000), "What was probably not meant.")
+        .optional(
+            "dryRun", new FlagShape(), "True where nothing was stored because of dry-run=true.");
+  }
+
+  /** In short. */
+  static Map<String, Object> summaryOf(LayoutDocument document) {
+    var members = new LinkedHashMap<String, Object>();
+    members.put("layoutId", document.layoutId());
+    document.title().ifPresent(title -> members.put("title", title));
+    members.put("model", document.model());
+    members.put("units", texts(document.units()));
+    members.put("links", links(document.layoutId()));
+    var warnings = new ArrayList<Body>();
+    for (LayoutWarning warning : document.warnings()) {
+      var about = new LinkedHashMap<String, Object>();
+      about.put("code", warning.code());
+      about.put("detail", warning.detail());
+      about.put("pointer", warning.pointer());
+      warnings.add(Body.of(about));
+    }
+    members.put("warnings", List.copyOf(warnings));
+    return members;
+  }
+
+  /** With the layout itself. */
+  static Map<String, Object> fullOf(LayoutDocument document) {
+    Map<String, Object> members = summaryOf(document);
+    members.put("layout", document.canonical());
+    return members;
+  }
+
+  /** All samples. */
+  static Map<String, Object> samplesOf(SampleLayouts samples) {
+    var entries = new ArrayList<Body>();
+    for (SampleLayouts.Sample sample : samples.all()) {
+      LayoutDocument document = sample.document();
+      var about = new LinkedHashMap<String, Object>();
+      about.put("name", sample.name());
+      about.put("layoutId", document.layoutId());
+      about.put("title", document.title().orElse(sample.name()));
+      about.put("description", sample.description());
+      about.put("model", document.model());
+      about.put("links", links(document.layoutId()));
+      entries.add(Body.of(about));
+    }
+    var members = new LinkedHashMap<String, Object>();
+    members.put("samples", List.copyOf(entries));
+    return members;
+  }
+
+  /** As JSON. */
+  static byte[] json(Map<String, Object> members) {
+    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Body links(String layoutId) {
+    String self = "/v1/layouts/" + layoutId;
+    var links = new LinkedHashMap<String, String>();
+    links.put("self", self);
+    links.put("variant", self + "/variant");
+    links.put("restPoints", self + "/rest-points");
+    links.put("trace", self + "/trace");
+    links.put("traces", "/v1/traces");
+    return texts(links);
+  }
+
+  private static Body texts(Map<String, String> texts) {
+    return Body.of(new LinkedHashMap<String, Object>(texts));
+  }
+}

@@ -1,0 +1,101 @@
+package lodeswing.web.layout;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Stores layouts, gives them back, and changes them. */
+@RestController
+final class LayoutController {
+
+  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
+  private static final List<Representation> DOCUMENT =
+      List.of(Representation.JSON, Representation.CBOR);
+  private static final List<Representation> ID =
+      List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
+
+  private final LayoutStore layouts;
+
+  LayoutController(LayoutStore layouts) {
+    this.layouts = layouts;
+  }
+
+  @PostMapping(path = "/v1/layouts", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> createLayout(
+      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, DRY_RUN);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    LayoutDocument document = LayoutDocument.read(body == null ? new byte[0] : body);
+    Map<String, Object> answer = LayoutAnswers.summaryOf(document);
+    if (query.get(DRY_RUN)) {
+      answer.put("dryRun", true);
+      return Reply.ofJson(form, LayoutAnswers.json(answer)).to(request);
+    }
+    boolean created = layouts.save(document);
+    return Reply.ofJson(form, LayoutAnswers.json(answer))
+        .status(created ? 201 : 200)
+        .location("/v1/layouts/" + document.layoutId())
+        .to(request);
+  }
+
+  @GetMapping("/v1/layouts/{layoutId}")
+  ResponseEntity<byte[]> getLayout(@PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    LayoutDocument document = layouts.get(layoutId);
+    return Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.fullOf(document)))
+        .cache(CachePolicy.SHORT)
+        .to(request);
+  }
+
+  @GetMapping("/v1/layouts/{layoutId}/variant")
+  ResponseEntity<byte[]> getLayoutVariant(
+      @PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.readOpen(request, name -> true);
+    Representation form = Negotiation.choose(request, query, ID);
+    List<String> general = GeneralParameters.all().stream().map(Parameter::name).toList();
+    LayoutDocument variant = LayoutOverrides.apply(layouts.get(layoutId), query.others(), general);
+    layouts.save(variant);
+    return idOrSummary(form, variant, request);
+  }
+
+  @GetMapping("/v1/sample-layouts")
+  ResponseEntity<byte[]> listSampleLayouts(HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    return Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.samplesOf(layouts.samples())))
+        .cache(CachePolicy.SHORT)
+        .to(request);
+  }
+
+  @GetMapping("/v1/sample-layouts/{name}")
+  ResponseEntity<byte[]> getSampleLayout(@PathVariable String name, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, ID);
+    return idOrSummary(form, layouts.samples().get(name).document(), request);
+  }
+
+  private static ResponseEntity<byte[]> idOrSummary(
+      Representation form, LayoutDocument document, HttpServletRequest request) {
+    Reply reply =
+        form == Representation.TEXT
+            ? Reply.of(form, document.layoutId().getBytes(StandardCharsets.UTF_8))
+            : Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.summaryOf(document)));
+    return reply.cache(CachePolicy.SHORT).to(request);
+  }
+}

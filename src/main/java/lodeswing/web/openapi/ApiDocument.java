@@ -1,0 +1,244 @@
+package lodeswing.web.openapi;
+
+import io.swagger.v3.core.util.Json31;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.SchemaComponents;
+import lodeswing.web.body.Shape;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Representation;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.stereotype.Component;
+
+/** Puts what the operations say about themselves into the document that springdoc draws up. */
+@Component
+final class ApiDocument implements OpenApiCustomizer {
+
+  private static final Map<Integer, String> PROBLEMS =
+      Map.of(
+          400, "Malformed or with faults; each is listed with its pointer.",
+          404, "Nothing is stored there.",
+          406, "None of the offered forms is acceptable; the detail names them.",
+          413, "The body is too large.",
+          415, "The body's media type is not read here.",
+          422, "Well formed, but it cannot be built, released or afforded.",
+          503, "Too much to do; Retry-After says when to come back.");
+  private static final List<Integer> EVERYWHERE = List.of(400, 406);
+
+  private final Map<String, OperationDescription> described;
+
+  ApiDocument(List<OperationDescription> described) {
+    this.described =
+        described.stream()
+            .collect(Collectors.toMap(OperationDescription::operationId, Function.identity()));
+  }
+
+  @Override
+  public void customise(OpenAPI api) {
+    api.setInfo(
+        new Info()
+            .title("Lodeswing")
+            .version("1")
+            .description(
+                "Computes what a teacher needs who builds bench-top chaos: a pendulum with a magnet"
+                    + " on its bob, swinging over magnets on a plate."));
+    api.setServers(List.of(new Server().url("/").description("The service itself.")));
+    Optional.ofNullable(api.getPaths()).ifPresent(paths -> paths.remove("/error"));
+    var components = new SchemaComponents();
+    var tags = new TreeSet<String>();
+    for (PathItem path : api.getPaths().values()) {
+      for (Operation operation : path.readOperations()) {
+        OperationDescription about = described.get(operation.getOperationId());
+        if (about != null) {
+          describe(operation, about, components);
+          tags.add(about.tag());
+        } else {
+          operation.setTags(List.of("Service"));
+          tags.add("Service");
+        }
+        problems(operation, about == null ? List.of() : about.problems());
+      }
+    }
+    api.setTags(tags.stream().map(name -> new Tag().name(name)).toList());
+    components.schemas().forEach((name, schema) -> api.schema(name, schema(schema)));
+    api.schema("Problem", schema(problemSchema()));
+  }
+
+  private static void describe(
+      Operation operation, OperationDescription about, SchemaComponents components) {
+    operation.setTags(List.of(about.tag()));
+    operation.setSummary(about.summary());
+    operation.setDescription(about.description());
+    var parameters = new ArrayList<Parameter>();
+    about.parameters().forEach(text -> parameters.add(parameter(text, components)));
+    parameters.addAll(general(about));
+    operation.setParameters(parameters);
+    about.request().ifPresent(request -> operation.setRequestBody(body(request, components)));
+    var responses = new ApiResponses();
+    for (OperationDescription.AnswerText answer : about.answers()) {
+      responses.addApiResponse(String.valueOf(answer.status()), answer(answer, components));
+    }
+    operation.setResponses(responses);
+  }
+
+  private static Parameter parameter(
+      OperationDescription.ParameterText text, SchemaComponents components) {
+    return new Parameter()
+        .name(text.name())
+        .in(text.inPath() ? "path" : "query")
+        .required(text.inPath())
+        .description(text.text())
+        .example(text.example())
+        .schema(schema(text.shape(), components));
+  }
+
+  private static List<Parameter> general(OperationDescription about) {
+    List<String> words =
+        about.answers().stream()
+            .flatMap(answer -> answer.forms().stream())
+            .distinct()
+            .map(Representation::word)
+            .toList();
+    return List.of(
+        general(GeneralParameters.FORMAT.name(), "Form of the answer; goes before Accept.", words),
+        general(
+            GeneralParameters.ERRORS.name(),
+            "inline: errors come as one line of text with status 200, for spreadsheets.",
+            List.of("inline", "status")),
+        general(GeneralParameters.CB.name(), "No effect; forces a refresh.", List.of()));
+  }
+
+  private static Parameter general(String name, String text, List<String> words) {
+    var schema = new LinkedHashMap<String, Object>();
+    schema.put("type", "string");
+    if (!words.isEmpty()) {
+      schema.put("enum", words);
+    }
+    return new Parameter().name(name).in("query").description(text).schema(schema(schema));
+  }
+
+  private static RequestBody body(
+      OperationDescription.RequestText request, SchemaComponents components) {
+    var media = new MediaType().schema(schema(request.shape(), components));
+    request
+        .examples()
+        .forEach(
+            (name, body) ->
+                media.addExamples(
+                    name, new Example().summary(title(name, body)).value(plain(body))));
+    return new RequestBody()
+        .required(true)
+        .content(new Content().addMediaType("application/json", media));
+  }
+
+  private static String title(String name, Body body) {
+    return body.findText("title").orElse(name);
+  }
+
+  private static ApiResponse answer(
+      OperationDescription.AnswerText answer, SchemaComponents components) {
+    var content = new Content();
+    for (Representation form : answer.forms()) {
+      boolean document = form == Representation.JSON || form == Representation.CBOR;
+      Schema<?> schema =
+          document ? schema(answer.shape(), components) : schema(Map.of("type", "string"));
+      String type = form.mediaType().getType() + "/" + form.mediaType().getSubtype();
+      content.addMediaType(type, new MediaType().schema(schema));
+    }
+    return new ApiResponse().description(answer.text()).content(content);
+  }
+
+  private static void problems(Operation operation, List<Integer> statuses) {
+    var all = new TreeSet<>(EVERYWHERE);
+    all.addAll(statuses);
+    for (int status : all) {
+      var schema = schema(Map.of("$ref", "#/components/schemas/Problem"));
+      var content =
+          new Content().addMediaType("application/problem+json", new MediaType().schema(schema));
+      operation
+          .getResponses()
+          .addApiResponse(
+              String.valueOf(status),
+              new ApiResponse()
+                  .description(PROBLEMS.getOrDefault(status, "A problem."))
+                  .content(content));
+    }
+  }
+
+  private static Map<String, Object> problemSchema() {
+    var text = Map.of("type", "string");
+    var fault =
+        Map.of(
+            "type",
+            "object",
+            "required",
+            List.of("pointer", "detail"),
+            "properties",
+            Map.of("pointer", text, "detail", text));
+    var schema = new LinkedHashMap<String, Object>();
+    schema.put("type", "object");
+    schema.put("description", "What went wrong (RFC 9457), with every fault of the request.");
+    schema.put("required", List.of("type", "title", "status", "code"));
+    schema.put(
+        "properties",
+        Map.of(
+            "type",
+            Map.of("type", "string", "format", "uri-reference"),
+            "title",
+            text,
+            "status",
+            Map.of("type", "integer"),
+            "detail",
+            text,
+            "code",
+            text,
+            "errors",
+            Map.of("type", "array", "items", fault)));
+    return schema;
+  }
+
+  private static Schema<?> schema(Shape shape, SchemaComponents components) {
+    return schema(shape.schema(components));
+  }
+
+  private static Schema<?> schema(Map<String, Object> schema) {
+    return Json31.mapper().convertValue(schema, Schema.class);
+  }
+
+  /** Bodies and lists as maps and lists; whole numbers without a fraction. */
+  private static Object plain(Object value) {
+    if (value instanceof Body body) {
+      var map = new LinkedHashMap<String, Object>();
+      body.members().forEach((name, member) -> map.put(name, plain(member)));
+      return map;
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(ApiDocument::plain).toList();
+    }
+    if (value instanceof Double number && number == Math.rint(number)) {
+      return number.longValue();
+    }
+    return value;
+  }
+}

@@ -1,0 +1,73 @@
+package lodeswing.web.openapi;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.RecordShape;
+import lodeswing.web.body.Shape;
+import lodeswing.web.representation.Representation;
+
+/**
+ * What an operation says about itself; a bean of this type for each controller method.
+ *
+ * @param operationId the controller method's name: verb and noun
+ * @param tag the resource it belongs to
+ * @param summary one line
+ * @param description more, in plain words
+ * @param parameters its own query and path parameters
+ * @param request the body it takes, if any
+ * @param answers what it answers when all goes well
+ * @param problems the statuses of the problems it can answer with
+ */
+public record OperationDescription(
+    String operationId,
+    String tag,
+    String summary,
+    String description,
+    List<ParameterText> parameters,
+    Optional<RequestText> request,
+    List<AnswerText> answers,
+    List<Integer> problems) {
+
+  public OperationDescription {
+    parameters = List.copyOf(parameters);
+    answers = List.copyOf(answers);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * A parameter.
+   *
+   * @param name its name
+   * @param inPath whether it is part of the path
+   * @param shape what it takes
+   * @param text what it means
+   * @param example a value that works
+   */
+  public record ParameterText(
+      String name, boolean inPath, Shape shape, String text, String example) {}
+
+  /**
+   * A body.
+   *
+   * @param shape what is accepted
+   * @param examples worked examples by name; each can be posted as it is
+   */
+  public record RequestText(RecordShape shape, Map<String, Body> examples) {}
+
+  /**
+   * An answer.
+   *
+   * @param status HTTP status
+   * @param text when it is given
+   * @param shape the JSON document
+   * @param forms the forms in which it comes
+   */
+  public record AnswerText(int status, String text, RecordShape shape, List<Representation> forms) {
+
+    public AnswerText {
+      forms = List.copyOf(forms);
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package lodeswing.web.openapi;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.response.Response;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import lodeswing.RunningService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The copy in {@code api/openapi.yaml} is what the service answers, and its examples work.
+ *
+ * <p>{@code mvn test -Dtest=OpenApiDocumentTest -Dopenapi.write=true} writes the copy anew.
+ */
+class OpenApiDocumentTest {
+
+  @RegisterExtension static final RunningService SERVICE = RunningService.shared();
+
+  private static final Path COPY = Path.of("api", "openapi.yaml");
+  private static final JsonMapper JSON = JsonMapper.shared();
+
+  private static JsonNode document() {
+    return JSON.readTree(given().get("/v3/api-docs").asByteArray());
+  }
+
+  private static List<JsonNode> operations() {
+    var operations = new ArrayList<JsonNode>();
+    for (JsonNode path : document().get("paths")) {
+      for (JsonNode operation : path) {
+        operations.add(operation);
+      }
+    }
+    return operations;
+  }
+
+  @Test
+  void copyIsWhatTheServiceAnswers() throws IOException {
+    String served =
+        new String(given().get("/v3/api-docs.yaml").asByteArray(), StandardCharsets.UTF_8);
+    if (Boolean.getBoolean("openapi.write")) {
+      Files.createDirectories(COPY.getParent());
+      Files.writeString(COPY, served);
+    }
+    assertEquals(Files.readString(COPY), served);
+  }
+
+  @Test
+  void documentIsOpenApi31WithANamedOperationEach() {
+    assertTrue(document().get("openapi").stringValue().startsWith("3.1"));
+    var ids = new HashSet<String>();
+    for (JsonNode operation : operations()) {
+      String id = operation.get("operationId").stringValue();
+      assertTrue(id.matches("(create|get|list|cancel|stream)[A-Z][A-Za-z]+"), id);
+      assertTrue(ids.add(id), id);
+      assertTrue(operation.get("responses").has("400"), id);
+    }
+    assertTrue(ids.size() > 5);
+  }
+
+  @Test
+  void everyReferenceLeadsToASchema() {
+    JsonNode document = document();
+    for (JsonNode reference : document.findValues("$ref")) {
+      String name = reference.stringValue().substring("#/components/schemas/".length());
+      assertTrue(document.get("components").get("schemas").has(name), name);
+    }
+    JsonNode length = document.at("/components/schemas/Cord/properties/lengthMm");
+    assertEquals(5, length.get("minimum").doubleValue());
+    assertFalse(document.at("/components/schemas/Cord/additionalProperties").booleanValue(true));
+  }
+
+  @Test
+  void everyExampleCanBePosted() {
+    int posted = 0;
+    JsonNode paths = document().get("paths");
+    for (String path : paths.propertyNames()) {
+      JsonNode examples =
+          paths.get(path).at("/post/requestBody/content/application~1json/examples");
+      for (JsonNode example : examples) {
+        Response answer =
+            given()
+                .contentType("application/json")
+                .body(example.get("value").toString())
+                .post(path);
+        assertTrue(answer.statusCode() < 300, answer.asString());
+        posted++;
+      }
+    }
+    assertTrue(posted >= 11);
+  }
+}
