@@ -1,5 +1,6 @@
 package lodeswing.benchmark;
 
+import java.util.Arrays;
 import lodeswing.core.motion.Motion;
 
 /**
@@ -59,5 +60,27 @@ final class AccuracyMatch {
       }
     }
     return Double.NaN;
+  }
+
+  /** Evaluations a release at each error, between tolerances by powers; NaN where not reached. */
+  double[] evaluations(Contender contender, double[] errors) {
+    double[] evaluations = new double[errors.length];
+    Arrays.fill(evaluations, Double.NaN);
+    Cost last = new Cost(Double.NaN, Double.NaN);
+    for (int n = 8; n <= 28; n++) {
+      Cost cost = cost(contender, StrictMath.pow(10, -n / 2.0));
+      for (int i = 0; i < errors.length; i++) {
+        if (last.error() > errors[i] && cost.error() <= errors[i]) {
+          double part =
+              StrictMath.log(errors[i] / last.error())
+                  / StrictMath.log(cost.error() / last.error());
+          double power =
+              StrictMath.pow(cost.evaluations() / last.evaluations(), part) * last.evaluations();
+          evaluations[i] = Double.isNaN(evaluations[i]) ? power : Math.min(power, evaluations[i]);
+        }
+      }
+      last = cost;
+    }
+    return evaluations;
   }
 }
