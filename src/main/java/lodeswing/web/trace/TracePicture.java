@@ -64,7 +64,7 @@ final class TracePicture {
       return Optional.empty();
     }
     double metres = width.getAsDouble() * 1e-3;
-    boolean round = plate.findText("shape").filter("disc"::equals).isPresent();
+    boolean round = plate.findText("shape").filter("round"::equals).isPresent();
     return Optional.of(
         round ? new Outline.Round(metres / 2) : new Outline.Oblong(metres, metres, 0));
   }
