@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -82,16 +82,22 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
 
   /** Starts the service. */
   public RunningService start() {
-    var arguments = new ArrayList<String>();
-    arguments.add("--server.port=0");
-    arguments.add("--lodeswing.data-folder=" + folder());
-    arguments.add("--logging.level.root=WARN");
-    arguments.add("--spring.main.banner-mode=off");
-    arguments.add("--server.shutdown=immediate");
-    settings.forEach(setting -> arguments.add("--" + setting));
+    var properties = new LinkedHashMap<String, String>();
+    properties.put("server.port", "0");
+    properties.put("lodeswing.data-folder", folder().toString());
+    properties.put("logging.level.root", "WARN");
+    properties.put("spring.main.banner-mode", "off");
+    properties.put("server.shutdown", "immediate");
+    for (String setting : settings) {
+      int equals = setting.indexOf('=');
+      properties.put(setting.substring(0, equals), setting.substring(equals + 1));
+    }
     context =
         new SpringApplicationBuilder(LodeswingApplication.class)
-            .run(arguments.toArray(String[]::new));
+            .run(
+                properties.entrySet().stream()
+                    .map(property -> "--" + property.getKey() + "=" + property.getValue())
+                    .toArray(String[]::new));
     return this;
   }
 

@@ -1,5 +1,6 @@
 package lodeswing.config;
 
+import java.io.File;
 import lodeswing.store.DataFolder;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,8 +28,16 @@ class StartReport {
     } else {
       LOG.info(
           "The vector module is missing: everything works with the same results, many releases at"
-              + " once take longer. Start with: java --add-modules jdk.incubator.vector -jar"
-              + " target/lodeswing.jar");
+              + " once take longer. Start with: java --add-modules jdk.incubator.vector -jar {}",
+          jar());
     }
+  }
+
+  /** The jar that was started, or the one that a build makes. */
+  private static String jar() {
+    String classPath = System.getProperty("java.class.path", "");
+    return classPath.endsWith(".jar") && classPath.indexOf(File.pathSeparatorChar) < 0
+        ? classPath
+        : "target/lodeswing-0.1.0.jar";
   }
 }

@@ -2,9 +2,13 @@ package lodeswing.config;
 
 import java.util.List;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemReportValve;
 import lodeswing.web.problem.ProblemWriter;
+import org.apache.catalina.core.StandardHost;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -24,5 +28,16 @@ class WebWiring {
     var registration = new FilterRegistrationBean<>(filter);
     registration.setOrder(Ordered.HIGHEST_PRECEDENCE + 10);
     return registration;
+  }
+
+  @Bean
+  WebServerFactoryCustomizer<TomcatServletWebServerFactory> serverProblems() {
+    return factory ->
+        factory.addContextCustomizers(
+            context -> {
+              if (context.getParent() instanceof StandardHost host) {
+                host.setErrorReportValveClass(ProblemReportValve.class.getName());
+              }
+            });
   }
 }

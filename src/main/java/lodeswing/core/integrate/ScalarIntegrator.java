@@ -5,9 +5,10 @@ import lodeswing.core.motion.Motion;
 /**
  * Adaptive integration of one motion, one state at a time.
  *
- * <p>Where a uniform loss is the only dependence on speed it uses the Nystrom pair 8(6), else the
- * pair of Dormand and Prince 8(5,3); both under proportional-integral control. Immutable and safe
- * for several threads; an integration allocates a fixed small workspace and nothing per step.
+ * <p>Where a uniform loss is the only dependence on speed it uses the Nystrom pair 8(6), else
+ * collocation of order 14 at Lobatto's points; both under proportional-integral control. Immutable
+ * and safe for several threads; an integration allocates a fixed small workspace and nothing per
+ * step.
  */
 public final class ScalarIntegrator {
 
@@ -24,7 +25,7 @@ public final class ScalarIntegrator {
     return new ScalarIntegrator(motion, motion.uniformLoss().isPresent());
   }
 
-  /** The general pair, whatever the motion: for comparisons. */
+  /** Collocation, whatever the motion: for comparisons. */
   public static ScalarIntegrator general(Motion motion) {
     return new ScalarIntegrator(motion, false);
   }
@@ -62,6 +63,6 @@ public final class ScalarIntegrator {
   }
 
   private Stepper stepper() {
-    return nystrom ? new NystromPair(motion) : new DormandPrincePair(motion);
+    return nystrom ? new NystromPair(motion) : new LobattoCollocation(motion);
   }
 }

@@ -29,13 +29,13 @@ public interface Step {
 
   /**
    * Estimate of the error that this step added, the root of |dq|^2 + |dv|^2/w^2 with w the motion's
-   * natural rate. It belongs to the pair's lower order and so is on the safe side by far.
+   * natural rate. It is on the safe side by far.
    */
   double localError();
 
   /**
-   * State inside the step, from the dense output; its extra evaluations (two or three for a step,
-   * whatever the number of calls) are made at the first call.
+   * State inside the step, from the dense output. With the Nystrom pair the first call in a step
+   * costs two evaluations, with collocation none.
    *
    * @param time from {@link #startTime} to {@link #endTime}
    * @param out receives the state

@@ -14,7 +14,7 @@ abstract class Stepper implements Step {
   final double[] endState = new double[4];
   final double[] startAcceleration = new double[2];
   final double[] endAcceleration = new double[2];
-  final double[] out = new double[2];
+  final double[] out = new double[3];
   private final StepPolynomial[] polynomials = {new StepPolynomial(), new StepPolynomial()};
   private final double[] startJet = new double[3];
   private final double[] endJet = new double[3];
@@ -161,7 +161,7 @@ abstract class Stepper implements Step {
   }
 
   @Override
-  public final void at(double time, double[] state) {
+  public void at(double time, double[] state) {
     if (detail != Detail.DENSE) {
       makeQuintic();
       bend(polynomials[0], polynomials[1]);
@@ -171,7 +171,7 @@ abstract class Stepper implements Step {
   }
 
   @Override
-  public final void glimpse(double time, double[] state) {
+  public void glimpse(double time, double[] state) {
     makeQuintic();
     read(time, state);
   }

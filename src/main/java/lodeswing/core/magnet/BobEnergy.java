@@ -6,7 +6,10 @@ import static lodeswing.core.magnet.Work.POSE;
 import static lodeswing.core.magnet.Work.SUM;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Energy of a bob magnet in the field of a plate's magnets, U = -integral of M . B over its volume,
@@ -42,30 +45,40 @@ public final class BobEnergy {
   private final SourceKernel image;
   private final double imageSign;
 
-  private BobEnergy(Magnet bob, Pole poleDown, MagnetArray array) {
+  private BobEnergy(
+      Magnet bob, Pole poleDown, MagnetArray array, Function<Magnet, SourceKernel> kernels) {
     this.probe = BobProbe.of(bob, poleDown);
     List<Source> all = new ArrayList<>();
+    Map<Magnet, SourceKernel> kinds = new HashMap<>();
     for (PlacedSource place : array.sources()) {
-      all.add(new Source(new ExactKernel(place.magnet()), place));
+      all.add(new Source(kinds.computeIfAbsent(place.magnet(), kernels), place));
     }
     this.sources = List.copyOf(all);
     this.imagePlane = array.backing().map(SteelBacking::top).orElse(Double.NaN);
-    this.image = new ExactKernel(bob);
+    this.image =
+        array.backing().isPresent() ? kinds.computeIfAbsent(bob, kernels) : new ExactKernel(bob);
     this.imageSign = -poleDown.sign();
   }
 
   /**
-   * The energy of a bob over an array.
+   * The energy of a bob over an array, with one table for each kind of disc and ring in it, some
+   * tens of milliseconds to build.
    *
    * @param poleDown the pole on the t side
    */
   public static BobEnergy of(Magnet bob, Pole poleDown, MagnetArray array) {
-    return new BobEnergy(bob, poleDown, array);
+    boolean points = BobProbe.of(bob, poleDown) instanceof PointProbe;
+    return new BobEnergy(bob, poleDown, array, points ? ExactKernel::new : BobEnergy::tabulated);
+  }
+
+  private static SourceKernel tabulated(Magnet magnet) {
+    boolean axial = magnet instanceof Disc || magnet instanceof Ring;
+    return axial ? new TabulatedKernel(magnet) : new ExactKernel(magnet);
   }
 
   /** The energy by closed forms alone: slow, and what the tabulated one is measured by. */
   public static BobEnergy exact(Magnet bob, Pole poleDown, MagnetArray array) {
-    return new BobEnergy(bob, poleDown, array);
+    return new BobEnergy(bob, poleDown, array, ExactKernel::new);
   }
 
   /**

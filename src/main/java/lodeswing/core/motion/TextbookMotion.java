@@ -18,7 +18,7 @@ import lodeswing.core.rig.TextbookLayout;
  * <p>Source: H.-O. Peitgen, H. Juergens, D. Saupe, Chaos and Fractals, 2nd ed. (2004), section
  * 12.8, the pendulum over three magnets (from memory).
  */
-public final class TextbookMotion implements Motion {
+public final class TextbookMotion implements PositionForce {
 
   private final double stiffness;
   private final double omega0;
@@ -76,6 +76,7 @@ public final class TextbookMotion implements Motion {
    *
    * @param out receives F0, F1; length at least 2
    */
+  @Override
   public void force(double q0, double q1, double[] out) {
     double f0 = -stiffness * q0;
     double f1 = -stiffness * q1;

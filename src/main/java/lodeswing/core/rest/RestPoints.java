@@ -15,17 +15,15 @@ public final class RestPoints {
   private final List<UnsafeZone> zones;
   private final MergeTree mergeTree;
   private final Census census;
-  private final ScanGrid grid;
-  private final short[] cells;
+  private final SealMap sealMap;
 
-  RestPoints(Found found, MergeTree mergeTree, Census census, ScanGrid grid, short[] cells) {
+  RestPoints(Found found, MergeTree mergeTree, Census census, SealMap sealMap) {
     this.list = List.copyOf(found.restPoints());
     this.saddles = List.copyOf(found.saddles());
     this.zones = List.copyOf(found.zones());
     this.mergeTree = mergeTree;
     this.census = census;
-    this.grid = grid;
-    this.cells = cells;
+    this.sealMap = sealMap;
   }
 
   /** The stable rest points, in the order of their indices. */
@@ -80,7 +78,7 @@ public final class RestPoints {
     if (!(energyMargin >= 0)) {
       throw new IllegalArgumentException("margin must not be negative, was " + energyMargin);
     }
-    return new SealRule(grid, cells, list, energyMargin);
+    return new SealRule(sealMap, list, energyMargin);
   }
 
   /** Rest points, saddles and zones before the checks. */

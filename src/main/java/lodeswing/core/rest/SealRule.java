@@ -18,21 +18,15 @@ public final class SealRule {
   /** Share of a well's barrier below which a bob counts as settled. */
   private static final double SETTLED_SHARE = 0.01;
 
-  private final ScanAxis axis0;
-  private final ScanAxis axis1;
-  private final int size1;
-  private final short[] cell;
+  private final SealMap map;
   private final double[] passEnergy;
   private final double[] sealEnergy;
   private final double[] settledEnergy;
   private final double highest;
   private final int onlyWell;
 
-  SealRule(ScanGrid grid, short[] cell, List<RestPoint> wells, double energyMargin) {
-    this.axis0 = grid.axis0;
-    this.axis1 = grid.axis1;
-    this.size1 = grid.size1();
-    this.cell = cell;
+  SealRule(SealMap map, List<RestPoint> wells, double energyMargin) {
+    this.map = map;
     int count = wells.size();
     passEnergy = new double[count];
     sealEnergy = new double[count];
@@ -41,7 +35,9 @@ public final class SealRule {
     for (RestPoint w : wells) {
       RestPoint.Barrier barrier = w.barrier();
       passEnergy[w.index()] = barrier.passEnergy();
-      sealEnergy[w.index()] = barrier.passEnergy() - barrier.error() - energyMargin;
+      double share = map.patched(w.index()) ? WellPatch.SHARE : 1;
+      sealEnergy[w.index()] =
+          w.potential() + share * barrier.height() - barrier.error() - energyMargin;
       settledEnergy[w.index()] = w.potential() + SETTLED_SHARE * barrier.height();
       most = Math.max(most, sealEnergy[w.index()]);
     }
@@ -64,12 +60,7 @@ public final class SealRule {
     if (onlyWell >= 0) {
       return onlyWell;
     }
-    int i = axis0.cell(q0);
-    int j = axis1.cell(q1);
-    if (i < 0 || j < 0) {
-      return NONE;
-    }
-    int well = cell[i * size1 + j];
+    int well = map.wellAt(q0, q1);
     return well >= 0 && energy < sealEnergy[well] ? well : NONE;
   }
 

@@ -50,9 +50,11 @@ final class WellSurvey {
     List<RestPoint> restPoints = restPoints(minima, tree);
     short[] cells = WellRegions.mark(grid, minima, regionLevels(restPoints, onGrid));
     List<Saddle> saddles = saddles(minima, high, overSaddles);
+    SealMap sealMap = new SealMap(grid, cells);
+    sealMap.addPatches(motion, minima, restPoints, saddles);
     noteRestPointsAtZones(minima);
     return new RestPoints(
-        new RestPoints.Found(restPoints, saddles, zones.list()), tree, census(inside), grid, cells);
+        new RestPoints.Found(restPoints, saddles, zones.list()), tree, census(inside), sealMap);
   }
 
   private int unknownSink(List<CriticalPoint> minima) {

@@ -27,7 +27,7 @@ class OrderTest {
   }
 
   @Test
-  void dormandPrincePairHasOrderEightAndDenseOutputOrderSeven() {
+  void comparisonPairHasOrderEight() {
     double[] coarse = errors(new DormandPrincePair(MOTION), 14);
     double[] fine = errors(new DormandPrincePair(MOTION), 56);
     assertTrue(slope(coarse[0], fine[0]) > 7.6, () -> "ends " + slope(coarse[0], fine[0]));
@@ -35,7 +35,7 @@ class OrderTest {
   }
 
   @Test
-  void oneGeneralStepAgreesWithCommonsMath() {
+  void oneStepOfTheComparisonPairAgreesWithCommonsMath() {
     DormandPrincePair ours = new DormandPrincePair(DipoleBenchMotion.sample());
     double[] start = {0.11, -0.07, 0.4, 0.9};
     ours.begin(0, start);

@@ -17,7 +17,7 @@ final class ReferenceRun {
   }
 
   static FirstOrderDifferentialEquations equations(Motion motion) {
-    double[] out = new double[2];
+    double[] out = new double[3];
     return new FirstOrderDifferentialEquations() {
       @Override
       public int getDimension() {

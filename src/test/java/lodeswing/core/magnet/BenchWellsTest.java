@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A whole bench: three ferrite discs attract a small neodymium disc on a cord of 420 mm, 45 g. The
- * figures were computed apart from this code, by volume quadrature in another language.
+ * figures are those stated for this bench in the service's specification, two to three digits each.
  */
 class BenchWellsTest {
 

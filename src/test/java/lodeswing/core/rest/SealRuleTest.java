@@ -14,10 +14,10 @@ import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
 import org.junit.jupiter.api.Test;
 
-/** Sealed outcomes against full runs until rest, integrated by Commons Math's DOP853 at 1e-10. */
+/** Sealed outcomes against full runs until rest, integrated by Commons Math's DOP853 at 1e-9. */
 class SealRuleTest {
 
-  private static final double MARGIN = 1e-8;
+  private static final double MARGIN = 1e-7;
 
   @Test
   void sealedOutcomeIsWhereTheFullRunComesToRest() {
@@ -31,7 +31,7 @@ class SealRuleTest {
     int changed = 0;
     for (TextbookLayout layout : layouts) {
       Scene scene = new Scene(layout);
-      for (int n = 0; n < 25; n++) {
+      for (int n = 0; n < 12; n++) {
         double[] state = {
           4 * random.nextDouble() - 2,
           4 * random.nextDouble() - 2,
@@ -46,7 +46,7 @@ class SealRuleTest {
         }
       }
     }
-    assertEquals(250, sealed);
+    assertEquals(120, sealed);
     assertEquals(0, changed);
   }
 
@@ -60,7 +60,7 @@ class SealRuleTest {
     for (long seed = 20; seed < 28; seed++) {
       Scene scene = new Scene(RandomLayouts.layout(seed));
       for (Saddle s : scene.found.saddles()) {
-        for (int n = 0; n < 4; n++) {
+        for (int n = 0; n < 3; n++) {
           double off = Math.pow(10, -6 + 4 * random.nextDouble());
           double way = 2 * Math.PI * random.nextDouble();
           double speed = n % 2 == 0 ? 0 : Math.pow(10, -5 + 3 * random.nextDouble());
@@ -77,7 +77,7 @@ class SealRuleTest {
         }
       }
     }
-    assertTrue(runs > 50, "too few saddles: " + runs);
+    assertTrue(runs > 40, "too few saddles: " + runs);
   }
 
   @Test
@@ -106,6 +106,23 @@ class SealRuleTest {
     RestPoint r = scene.found.list().get(0);
     SealRule rule = scene.found.sealRule(1.1 * r.barrier().height());
     assertEquals(SealRule.NONE, rule.sealedWell(r.q0(), r.q1(), r.potential()));
+  }
+
+  /** Wells that one cell of the scan would hold, down to 1e-4 of the deepest well. */
+  @Test
+  void smallestWellsAreSealedToo() {
+    int wells = 0;
+    int small = 0;
+    for (long seed = 100; seed < 300; seed++) {
+      Scene scene = new Scene(RandomLayouts.layout(seed));
+      for (RestPoint r : scene.found.list()) {
+        double energy = r.potential() + 2e-2 * r.barrier().height();
+        assertEquals(r.index(), scene.rule.sealedWell(r.q0(), r.q1(), energy));
+        wells++;
+        small += r.barrier().height() < 0.01 ? 1 : 0;
+      }
+    }
+    assertTrue(wells > 300 && small > 3, wells + " wells, " + small + " small");
   }
 
   private static final class Run implements StepHandler {
@@ -152,10 +169,9 @@ class SealRuleTest {
 
     private Run run(double[] state) {
       Run run = new Run(this);
-      DormandPrince853Integrator integrator =
-          new DormandPrince853Integrator(1e-12, 1, 1e-10, 1e-10);
+      DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-12, 1, 1e-9, 1e-9);
       integrator.addStepHandler(run);
-      integrator.integrate(this, 0, state, 30 / drag, new double[4]);
+      integrator.integrate(this, 0, state, 20 / drag, new double[4]);
       return run;
     }
 

@@ -3,8 +3,8 @@ package lodeswing.core.integrate;
 import lodeswing.core.motion.Motion;
 
 /**
- * Dormand and Prince's pair of order 8 with error estimates of orders 5 and 3, for motions whose
- * acceleration hangs on the speed in any way.
+ * Dormand and Prince's pair of order 8 with error estimates of orders 5 and 3, which collocation is
+ * measured against.
  *
  * <p>Twelve stages; places come from the stages' speeds. The error is h |e5|^2 / sqrt(|e5|^2 + 0.01
  * |e3|^2), of order h^8. The acceleration at the end is evaluated when the next step or the dense

@@ -1,0 +1,142 @@
+package lodeswing.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says what each kind of line and mark in a picture of a path means. */
+final class PathLegend {
+  private static final int MOST_EVENTS = 4;
+  private static final int FADE_PARTS = 10;
+
+  private final PathPicture picture;
+  private final PathWords words;
+  private final List<LegendEntry> entries = new ArrayList<>();
+
+  private PathLegend(PathPicture picture) {
+    this.picture = picture;
+    this.words = new PathWords(picture.measure());
+  }
+
+  static List<LegendEntry> of(PathPicture picture, boolean plateShown) {
+    PathLegend legend = new PathLegend(picture);
+    for (int i = 0; i < picture.trails().size(); i++) {
+      legend.lines(picture.trails().get(i), i);
+      legend.marks(picture.trails().get(i));
+    }
+    legend.faces();
+    legend.sign(Mark.PLUS, 13, Style.filled(Tint.Role.PLATE_EDGE), PathWords.CENTRE);
+    if (picture.plate().isPresent() && !plateShown) {
+      legend.line(
+          List.of(Stroke.solid(Tint.Role.PLATE_EDGE, 1)), "the plate reaches beyond the picture");
+    }
+    return List.copyOf(legend.entries);
+  }
+
+  private void lines(Trail trail, int index) {
+    List<Stroke> fade = new ArrayList<>();
+    for (int i = 0; i < FADE_PARTS; i++) {
+      fade.add(
+          Stroke.solid(new Tint.Age(index, i / (FADE_PARTS - 1.0), true), TrailDrawer.WIDE + 0.4));
+    }
+    String span = words.time(trail.begins()) + " to " + words.time(trail.ends());
+    line(fade, prefix(trail) + "path from " + span + ", stronger with time");
+    Tint late = new Tint.Age(index, 0.75, true);
+    trail
+        .horizons()
+        .foretoldUntil()
+        .ifPresent(
+            time ->
+                line(
+                    List.of(Stroke.solid(late, TrailDrawer.NARROW)),
+                    prefix(trail)
+                        + "thin after "
+                        + words.time(time)
+                        + ": beyond what a hand can foretell"));
+    trail
+        .horizons()
+        .trustedUntil()
+        .ifPresent(
+            time ->
+                line(
+                    List.of(
+                        Stroke.solid(new Tint.Age(index, 1, false), TrailDrawer.NARROW)
+                            .with(Dash.DASHED)),
+                    prefix(trail)
+                        + "broken after "
+                        + words.time(time)
+                        + ": the computed path is not to be trusted"));
+  }
+
+  private void marks(Trail trail) {
+    sign(
+        Mark.DISC,
+        MarkDrawer.RELEASE,
+        MarkDrawer.releaseStyle(),
+        prefix(trail) + "released at " + words.place(trail.start().x(), trail.start().y()));
+    trail
+        .horizons()
+        .sealedAt()
+        .ifPresent(
+            time ->
+                sign(
+                    Mark.DIAMOND,
+                    MarkDrawer.SEALED,
+                    MarkDrawer.sealedStyle(),
+                    prefix(trail) + "sealed at " + words.time(time) + ": its end is decided"));
+    trail
+        .end()
+        .ifPresent(
+            end ->
+                sign(
+                    Mark.STAR,
+                    MarkDrawer.REST,
+                    MarkDrawer.restStyle(),
+                    prefix(trail) + words.rest(end, trail.horizons().settledAt())));
+    events(trail);
+  }
+
+  private void events(Trail trail) {
+    List<Trail.Happening> all = trail.happenings();
+    for (Trail.Happening event : all.subList(0, Math.min(MOST_EVENTS, all.size()))) {
+      sign(
+          Mark.CROSS,
+          MarkDrawer.EVENT,
+          MarkDrawer.eventStyle(),
+          prefix(trail) + event.words() + ", " + words.time(event.time()));
+    }
+    if (all.size() > MOST_EVENTS) {
+      sign(
+          Mark.CROSS,
+          MarkDrawer.EVENT,
+          MarkDrawer.eventStyle(),
+          prefix(trail) + "and " + (all.size() - MOST_EVENTS) + " more");
+    }
+  }
+
+  private void faces() {
+    for (PlateMagnet.Face face : PlateMagnet.Face.values()) {
+      if (picture.magnets().stream().anyMatch(magnet -> magnet.face() == face)) {
+        double size = face.badge().isDisc() ? PlateDrawer.BADGE : PlateDrawer.BADGE * 1.1;
+        entries.add(
+            new LegendEntry(
+                new LegendEntry.Swatch.Sign(
+                    face.badge(), size, Style.filled(face.strong()), face.letter()),
+                PathWords.face(face)));
+      }
+    }
+  }
+
+  private String prefix(Trail trail) {
+    return picture.trails().size() > 1 && !trail.name().isEmpty()
+        ? PlainText.shortened(trail.name(), 24) + ": "
+        : "";
+  }
+
+  private void line(List<Stroke> parts, String text) {
+    entries.add(new LegendEntry(new LegendEntry.Swatch.Line(parts), text));
+  }
+
+  private void sign(Mark mark, double size, Style style, String text) {
+    entries.add(new LegendEntry(new LegendEntry.Swatch.Sign(mark, size, style, ""), text));
+  }
+}

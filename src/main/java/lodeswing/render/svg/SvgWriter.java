@@ -1,0 +1,251 @@
+package lodeswing.render.svg;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.zip.CRC32;
+import lodeswing.figure.Anchor;
+import lodeswing.figure.Dash;
+import lodeswing.figure.Drawing;
+import lodeswing.figure.Mark;
+import lodeswing.figure.Shape;
+import lodeswing.figure.Stroke;
+import lodeswing.figure.Style;
+import lodeswing.figure.Tint;
+import lodeswing.render.Palette;
+
+/**
+ * Writes a drawing as a standalone SVG 1.1 file that scales, brings its own paper and needs nothing
+ * from outside: no script, style sheet, font file or reference.
+ *
+ * <p>One unit of the view box is one pixel at the nominal width. The picture is one image to
+ * readers: role {@code img}, named by its title and description (W3C, SVG Accessibility API
+ * Mappings). The ids of those come from the picture's content, so that two pictures can stand in
+ * one page. The same drawing always gives the same text.
+ */
+public final class SvgWriter {
+  private static final String FONT = "'DejaVu Sans',Verdana,sans-serif";
+  private static final double HALO = 3;
+
+  private final Drawing drawing;
+  private final StringBuilder out = new StringBuilder(1 << 15);
+
+  private SvgWriter(Drawing drawing) {
+    this.drawing = drawing;
+  }
+
+  /** The drawing as the text of an SVG file; to be sent as UTF-8. */
+  public static String write(Drawing drawing) {
+    return new SvgWriter(drawing).text();
+  }
+
+  private String text() {
+    StringBuilder body = new StringBuilder(1 << 15);
+    drawing.shapes().forEach(this::shape);
+    body.append(out);
+    out.setLength(0);
+    head(id(body));
+    return out.append(body).append("</svg>\n").toString();
+  }
+
+  private String id(StringBuilder body) {
+    CRC32 sum = new CRC32();
+    sum.update(body.toString().getBytes(StandardCharsets.UTF_8));
+    sum.update(drawing.alternative().toString().getBytes(StandardCharsets.UTF_8));
+    return String.format("p%08x", sum.getValue());
+  }
+
+  private void head(String id) {
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"");
+    number(" width=\"", drawing.nominalWidth());
+    number("\" height=\"", drawing.nominalHeight());
+    number("\" viewBox=\"0 0 ", drawing.nominalWidth());
+    number(" ", drawing.nominalHeight());
+    out.append("\" role=\"img\" lang=\"");
+    SvgText.escape(out, drawing.alternative().language());
+    out.append("\" xml:lang=\"");
+    SvgText.escape(out, drawing.alternative().language());
+    out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id);
+    out.append("-desc\" font-family=\"").append(FONT).append("\">\n");
+    out.append("<title id=\"").append(id).append("-title\">");
+    SvgText.escape(out, drawing.alternative().title());
+    out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
+    SvgText.escape(out, drawing.alternative().description());
+    out.append("</desc>\n");
+  }
+
+  private void shape(Shape shape) {
+    if (shape instanceof Shape.Group group) {
+      group(group);
+    } else if (shape instanceof Shape.Polyline line) {
+      polyline(line);
+    } else if (shape instanceof Shape.Circle circle) {
+      number("<circle cx=\"", x(circle.x()));
+      number("\" cy=\"", y(circle.y()));
+      number("\" r=\"", circle.radius() * drawing.scale());
+      out.append('"');
+      end(circle.style());
+    } else if (shape instanceof Shape.Ring ring) {
+      ring(ring);
+    } else if (shape instanceof Shape.Rectangle rectangle) {
+      rectangle(rectangle);
+    } else if (shape instanceof Shape.Symbol symbol) {
+      symbol(symbol);
+    } else if (shape instanceof Shape.Text text) {
+      text(text);
+    }
+  }
+
+  private void group(Shape.Group group) {
+    out.append("<g class=\"");
+    SvgText.escape(out, group.role());
+    out.append("\">");
+    if (!group.title().isEmpty()) {
+      out.append("<title>");
+      SvgText.escape(out, group.title());
+      out.append("</title>");
+    }
+    out.append('\n');
+    group.shapes().forEach(this::shape);
+    out.append("</g>\n");
+  }
+
+  private void polyline(Shape.Polyline line) {
+    out.append("<path d=\"");
+    SvgPath path = new SvgPath(out);
+    path.move(x(line.points().x(0)), y(line.points().y(0)));
+    for (int i = 1; i < line.points().count(); i++) {
+      path.line(x(line.points().x(i)), y(line.points().y(i)));
+    }
+    out.append("\" fill=\"none\"");
+    stroke(line.stroke());
+    if (line.stroke().dash() == Dash.SOLID) {
+      out.append(" stroke-linecap=\"round\"");
+    } else if (line.dashOffset() != 0) {
+      number(" stroke-dashoffset=\"", line.dashOffset() % period(line.stroke().dash()));
+      out.append('"');
+    }
+    out.append(" stroke-linejoin=\"round\"/>\n");
+  }
+
+  private static double period(Dash dash) {
+    return dash.on() + dash.off();
+  }
+
+  private void ring(Shape.Ring ring) {
+    out.append("<path fill-rule=\"evenodd\" d=\"");
+    SvgPath path = new SvgPath(out);
+    path.circle(x(ring.x()), y(ring.y()), ring.outer() * drawing.scale());
+    path.circle(x(ring.x()), y(ring.y()), ring.inner() * drawing.scale());
+    out.append('"');
+    end(ring.style());
+  }
+
+  private void rectangle(Shape.Rectangle rectangle) {
+    double halfWidth = rectangle.width() / 2;
+    double halfHeight = rectangle.height() / 2;
+    double[] corners = {
+      -halfWidth, -halfHeight, halfWidth, -halfHeight, halfWidth, halfHeight, -halfWidth, halfHeight
+    };
+    polygon(corners, rectangle.x(), rectangle.y(), 1, rectangle.turn(), rectangle.style());
+  }
+
+  private void symbol(Shape.Symbol symbol) {
+    if (symbol.mark().isDisc()) {
+      number("<circle cx=\"", x(symbol.x()));
+      number("\" cy=\"", y(symbol.y()));
+      number("\" r=\"", symbol.size() / 2);
+      out.append('"');
+      end(symbol.style());
+    } else {
+      Mark mark = symbol.mark();
+      double size = symbol.size() / drawing.scale();
+      polygon(mark.corners(), symbol.x(), symbol.y(), size, symbol.turn(), symbol.style());
+    }
+  }
+
+  private void polygon(
+      double[] corners, double x, double y, double size, double turn, Style style) {
+    double cos = Math.cos(turn) * size;
+    double sin = Math.sin(turn) * size;
+    out.append("<path d=\"");
+    SvgPath path = new SvgPath(out);
+    for (int i = 0; i < corners.length; i += 2) {
+      double px = x(x + cos * corners[i] - sin * corners[i + 1]);
+      double py = y(y + sin * corners[i] + cos * corners[i + 1]);
+      if (i == 0) {
+        path.move(px, py);
+      } else {
+        path.line(px, py);
+      }
+    }
+    path.close();
+    out.append("\" stroke-linejoin=\"round\"");
+    end(style);
+  }
+
+  private void text(Shape.Text text) {
+    number("<text x=\"", x(text.x()));
+    number("\" y=\"", y(text.y()));
+    number("\" font-size=\"", text.size());
+    out.append("\" fill=\"").append(colour(text.tint())).append('"');
+    if (text.anchor() != Anchor.START) {
+      out.append(" text-anchor=\"")
+          .append(text.anchor() == Anchor.MIDDLE ? "middle" : "end")
+          .append('"');
+    }
+    if (text.halo()) {
+      // Renderers without paint-order would hide the letters: the halo is a copy below instead.
+      int from = out.length();
+      out.append(" stroke=\"").append(colour(Tint.Role.PAPER));
+      number("\" stroke-width=\"", HALO);
+      out.append("\" stroke-linejoin=\"round\" stroke-opacity=\".85\" aria-hidden=\"true\">");
+      SvgText.escape(out, text.text());
+      out.append("</text>\n");
+      String opening = out.substring(out.lastIndexOf("<text", from), from);
+      out.append(opening);
+    }
+    out.append('>');
+    SvgText.escape(out, text.text());
+    out.append("</text>\n");
+  }
+
+  private void end(Style style) {
+    Optional<Tint> fill = style.fill();
+    out.append(" fill=\"").append(fill.map(SvgWriter::colour).orElse("none")).append('"');
+    style.stroke().ifPresent(this::stroke);
+    out.append("/>\n");
+  }
+
+  private void stroke(Stroke stroke) {
+    out.append(" stroke=\"").append(colour(stroke.tint()));
+    number("\" stroke-width=\"", stroke.width());
+    out.append('"');
+    if (stroke.opacity() != 1) {
+      number(" stroke-opacity=\"", stroke.opacity());
+      out.append('"');
+    }
+    if (stroke.dash() != Dash.SOLID) {
+      number(" stroke-dasharray=\"", stroke.dash().on());
+      number(" ", stroke.dash().off());
+      out.append('"');
+    }
+  }
+
+  private void number(String before, double value) {
+    out.append(before);
+    SvgText.number(out, value);
+  }
+
+  private double x(double x) {
+    return drawing.pixelX(x);
+  }
+
+  private double y(double y) {
+    return drawing.pixelY(y);
+  }
+
+  private static String colour(Tint tint) {
+    return Palette.colour(tint).hex();
+  }
+}

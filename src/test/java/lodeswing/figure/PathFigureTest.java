@@ -1,0 +1,288 @@
+package lodeswing.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class PathFigureTest {
+  private final PathPicture picture = PictureScenes.threeStations("Tide", "Dune", "Reef");
+  private final Drawing drawing = PathFigure.draw(picture);
+
+  @Test
+  void everythingLiesWithinTheViewBox() {
+    for (PathPicture scene :
+        List.of(picture, PictureScenes.manyStations(27), PictureScenes.pathAlone(500))) {
+      Drawing drawn = PathFigure.draw(scene);
+      double slack = 2 / drawn.scale();
+      for (double[] box : boxes(drawn)) {
+        assertTrue(box[0] >= drawn.viewBox().left() - slack, () -> "left " + box[0]);
+        assertTrue(box[1] >= drawn.viewBox().bottom() - slack, () -> "bottom " + box[1]);
+        assertTrue(box[2] <= drawn.viewBox().right() + slack, () -> "right " + box[2]);
+        assertTrue(box[3] <= drawn.viewBox().top() + slack, () -> "top " + box[3]);
+      }
+    }
+  }
+
+  @Test
+  void pathKeepsWithinATenthOfAPixelOfEverySample() {
+    Trail trail = picture.trails().get(0);
+    List<Shape.Polyline> lines = lines(drawing, "path");
+    double worst = 0;
+    for (int i = 0; i < trail.count(); i += 7) {
+      double nearest = Double.POSITIVE_INFINITY;
+      for (Shape.Polyline line : lines) {
+        for (int k = 1; k < line.points().count(); k++) {
+          nearest = Math.min(nearest, distance(line.points(), k, trail.x(i), trail.y(i)));
+        }
+      }
+      worst = Math.max(worst, nearest * drawing.scale());
+    }
+    double found = worst;
+    assertTrue(found <= 0.1 + 1e-9, () -> found + " px");
+  }
+
+  @Test
+  void pathGainsStrengthBreaksAtItsHorizonsAndNeverHasGaps() {
+    List<Shape.Polyline> lines = lines(drawing, "path");
+    double progress = -1;
+    for (int i = 0; i < lines.size(); i++) {
+      Shape.Polyline line = lines.get(i);
+      Tint.Age age = (Tint.Age) line.stroke().tint();
+      assertTrue(age.progress() > progress);
+      progress = age.progress();
+      double middle = 20 * progress;
+      assertEquals(middle < 9.5, age.trusted());
+      assertEquals(middle < 9.5 ? Dash.SOLID : Dash.DASHED, line.stroke().dash());
+      assertEquals(middle < 4.25, line.stroke().width() > 2);
+      if (i > 0) {
+        Points before = lines.get(i - 1).points();
+        assertEquals(before.x(before.count() - 1), line.points().x(0), 1e-12);
+        assertEquals(before.y(before.count() - 1), line.points().y(0), 1e-12);
+      }
+    }
+  }
+
+  @Test
+  void longPathsGivePicturesOfBoundedSize() {
+    Drawing drawn = PathFigure.draw(PictureScenes.pathAlone(Trail.Samples.MOST));
+    int points = lines(drawn, "path").stream().mapToInt(line -> line.points().count()).sum();
+    assertTrue(points < 2_000, () -> points + " points");
+    Drawing noise = PathFigure.draw(noise(Trail.Samples.MOST));
+    int most = lines(noise, "path").stream().mapToInt(line -> line.points().count()).sum();
+    assertTrue(most <= TrailDrawer.MOST_POINTS + 100, () -> most + " points");
+  }
+
+  @Test
+  void labelsOfThreeStationsStandClearOfEachOther() {
+    List<double[]> boxes = new ArrayList<>();
+    for (Shape shape : flat(drawing.shapes())) {
+      if (shape instanceof Shape.Text text && text.halo()) {
+        boxes.add(box(text, drawing));
+      }
+    }
+    assertTrue(boxes.size() >= 8, () -> boxes.size() + " labels");
+    for (int i = 0; i < boxes.size(); i++) {
+      for (int k = 0; k < i; k++) {
+        double w =
+            Math.min(boxes.get(i)[2], boxes.get(k)[2]) - Math.max(boxes.get(i)[0], boxes.get(k)[0]);
+        double h =
+            Math.min(boxes.get(i)[3], boxes.get(k)[3]) - Math.max(boxes.get(i)[1], boxes.get(k)[1]);
+        assertFalse(w > 0 && h > 0, "two labels overlap");
+      }
+    }
+  }
+
+  @Test
+  void polesDifferByLetterAndShapeNotByColourAlone() {
+    PlateMagnet.Face north = PlateMagnet.Face.NORTH;
+    PlateMagnet.Face south = PlateMagnet.Face.SOUTH;
+    assertFalse(north.letter().equals(south.letter()));
+    assertFalse(north.badge() == south.badge());
+    List<String> texts = texts(drawing);
+    assertTrue(texts.containsAll(List.of("N", "S", "Tide", "Dune", "Reef")), texts::toString);
+  }
+
+  @Test
+  void legendAndAlternativeTextSayWhatThePictureShows() {
+    String legend = String.join("\n", drawing.legend().stream().map(LegendEntry::text).toList());
+    for (String part :
+        List.of(
+            "sealed at 7.42", "settled at 16.1", "after 4.25", "after 9.5", "touched magnet 2")) {
+      assertTrue(legend.contains(part), legend);
+    }
+    String words = drawing.alternative().description().replace('\u00a0', ' ');
+    for (String part :
+        List.of(
+            "released at (80, 27.3) mm",
+            "with a speed of 112 mm/s",
+            "comes to rest at Tide",
+            "settled at 16.1 s",
+            "decided from 7.42 s on",
+            "trusted until 9.5 s",
+            "foretell it until 4.25 s",
+            "Dune at (−22.5, 39) mm (north pole up)")) {
+      assertTrue(words.contains(part), words);
+    }
+  }
+
+  @Test
+  void twoHundredMagnetsAreDrawnWithoutCoveringTheLegend() {
+    Drawing drawn = PathFigure.draw(PictureScenes.manyStations(200));
+    double legendLeft =
+        drawn.viewBox().left() + (Sheet.WIDTH - Sheet.MARGIN - Sheet.LEGEND_WIDTH) / drawn.scale();
+    for (Shape shape : drawn.shapes()) {
+      if (shape instanceof Shape.Group group && !List.of("legend", "").contains(group.role())) {
+        for (Shape part : flat(group.shapes())) {
+          assertTrue(extent(part, drawn)[2] <= legendLeft, () -> "into the legend: " + part);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPathOfOneSampleAndAPathThatNeverMovesAreDrawn() {
+    for (int count : new int[] {1, 50}) {
+      double[] t = new double[count];
+      for (int i = 0; i < count; i++) {
+        t[i] = i;
+      }
+      Trail still =
+          new Trail(
+              new Trail.Samples(t, new double[count], new double[count]),
+              "",
+              Trail.Horizons.none(),
+              List.of(),
+              new Trail.Start(0, 0, 0, 0),
+              Optional.empty());
+      Drawing drawn =
+          PathFigure.draw(
+              new PathPicture(
+                  "", List.of(), Measure.BENCH, Optional.empty(), List.of(), List.of(still)));
+      assertTrue(drawn.alternative().description().contains("no magnets"));
+    }
+  }
+
+  @Test
+  void scaleBarsAreOneTwoOrFiveTimesAPowerOfTen() {
+    assertEquals(50, ScaleBar.roundLength(99.9), 1e-9);
+    assertEquals(100, ScaleBar.roundLength(100), 1e-9);
+    assertEquals(0.02, ScaleBar.roundLength(0.0499), 1e-12);
+    assertEquals(0.05, ScaleBar.roundLength(0.05), 1e-12);
+    assertEquals(1e-6, ScaleBar.roundLength(1.3e-6), 1e-15);
+  }
+
+  private static PathPicture noise(int count) {
+    Random random = new Random(4);
+    double[] t = new double[count];
+    double[] x = new double[count];
+    double[] y = new double[count];
+    for (int i = 0; i < count; i++) {
+      t[i] = i;
+      x[i] = random.nextDouble();
+      y[i] = random.nextDouble();
+    }
+    Trail trail =
+        new Trail(
+            new Trail.Samples(t, x, y),
+            "",
+            Trail.Horizons.none(),
+            List.of(),
+            new Trail.Start(x[0], y[0], 0, 0),
+            Optional.empty());
+    return new PathPicture(
+        "", List.of(), Measure.BENCH, Optional.empty(), List.of(), List.of(trail));
+  }
+
+  private static List<Shape> flat(List<Shape> shapes) {
+    List<Shape> all = new ArrayList<>();
+    for (Shape shape : shapes) {
+      if (shape instanceof Shape.Group group) {
+        all.addAll(flat(group.shapes()));
+      } else {
+        all.add(shape);
+      }
+    }
+    return all;
+  }
+
+  private static List<Shape.Polyline> lines(Drawing drawing, String role) {
+    return drawing.shapes().stream()
+        .filter(shape -> shape instanceof Shape.Group group && group.role().equals(role))
+        .flatMap(shape -> ((Shape.Group) shape).shapes().stream())
+        .map(Shape.Polyline.class::cast)
+        .toList();
+  }
+
+  private static List<String> texts(Drawing drawing) {
+    return flat(drawing.shapes()).stream()
+        .filter(Shape.Text.class::isInstance)
+        .map(shape -> ((Shape.Text) shape).text())
+        .toList();
+  }
+
+  private static List<double[]> boxes(Drawing drawing) {
+    return flat(drawing.shapes()).stream().map(shape -> extent(shape, drawing)).toList();
+  }
+
+  private static double[] extent(Shape shape, Drawing drawing) {
+    if (shape instanceof Shape.Text text) {
+      return box(text, drawing);
+    }
+    if (shape instanceof Shape.Polyline line) {
+      double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+      for (int i = 0; i < line.points().count(); i++) {
+        box[0] = Math.min(box[0], line.points().x(i));
+        box[1] = Math.min(box[1], line.points().y(i));
+        box[2] = Math.max(box[2], line.points().x(i));
+        box[3] = Math.max(box[3], line.points().y(i));
+      }
+      return box;
+    }
+    if (shape instanceof Shape.Circle circle) {
+      return around(circle.x(), circle.y(), circle.radius(), circle.radius());
+    }
+    if (shape instanceof Shape.Ring ring) {
+      return around(ring.x(), ring.y(), ring.outer(), ring.outer());
+    }
+    if (shape instanceof Shape.Rectangle box) {
+      double cos = Math.abs(Math.cos(box.turn())) / 2;
+      double sin = Math.abs(Math.sin(box.turn())) / 2;
+      return around(
+          box.x(),
+          box.y(),
+          box.width() * cos + box.height() * sin,
+          box.width() * sin + box.height() * cos);
+    }
+    Shape.Symbol symbol = (Shape.Symbol) shape;
+    double half = symbol.size() / 2 / drawing.scale();
+    return around(symbol.x(), symbol.y(), half, half);
+  }
+
+  private static double[] around(double x, double y, double halfWidth, double halfHeight) {
+    return new double[] {x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight};
+  }
+
+  private static double[] box(Shape.Text text, Drawing drawing) {
+    double width = TextWidth.of(text.text(), text.size()) / drawing.scale();
+    double size = text.size() / drawing.scale();
+    double left = text.anchor() == Anchor.START ? text.x() : text.x() - width / 2;
+    return new double[] {left, text.y() - 0.1 * size, left + width, text.y() + 0.75 * size};
+  }
+
+  private static double distance(Points points, int k, double x, double y) {
+    double ax = points.x(k - 1);
+    double ay = points.y(k - 1);
+    double dx = points.x(k) - ax;
+    double dy = points.y(k) - ay;
+    double square = dx * dx + dy * dy;
+    double along = square > 0 ? ((x - ax) * dx + (y - ay) * dy) / square : 0;
+    double share = Math.min(1, Math.max(0, along));
+    return Math.hypot(ax + share * dx - x, ay + share * dy - y);
+  }
+}

@@ -1,0 +1,157 @@
+package lodeswing.store;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import lodeswing.job.Answer;
+import lodeswing.job.Computation;
+import lodeswing.job.ComputationKey;
+import lodeswing.job.JobState;
+import lodeswing.job.ResultStore;
+import lodeswing.job.StoredResult;
+import lodeswing.job.TooMuchWorkException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+@Timeout(60)
+class ComputationCacheTest {
+
+  private static final Duration LONG = Duration.ofSeconds(50);
+
+  private final ConcurrentHashMap<String, StoredResult> kept = new ConcurrentHashMap<>();
+  private final ResultStore store =
+      new ResultStore() {
+        @Override
+        public Optional<StoredResult> find(String id) {
+          return Optional.ofNullable(kept.get(id));
+        }
+
+        @Override
+        public Saved saveIfAbsent(StoredResult result) {
+          StoredResult earlier = kept.putIfAbsent(result.id(), result);
+          return earlier == null ? new Saved(result, true) : new Saved(earlier, false);
+        }
+      };
+
+  private ComputationCache cache(long bytes, int threads, int waiting) {
+    return new ComputationCache(
+        store, Clock.systemUTC(), new ComputationCache.Size(bytes, threads, waiting));
+  }
+
+  private static Computation work(String name, Computation.Work work) {
+    return new Computation(new ComputationKey("tst", name), "test", "/" + name, work);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void manyCallersOfOneKeyComputeItOnce() throws Exception {
+    var runs = new AtomicInteger();
+    var callers = Executors.newFixedThreadPool(16);
+    try (var cache = cache(1_000_000, 2, 10)) {
+      Computation one = work("one", progress -> bytes("run " + runs.incrementAndGet()));
+      List<Callable<Answer>> calls = new ArrayList<>();
+      for (int i = 0; i < 64; i++) {
+        calls.add(() -> cache.answer(one, LONG));
+      }
+      for (Future<Answer> answer : callers.invokeAll(calls)) {
+        assertArrayEquals(bytes("run 1"), ((Answer.Ready) answer.get()).result().bytes());
+      }
+      assertEquals(1, runs.get());
+    } finally {
+      callers.shutdownNow();
+    }
+  }
+
+  @Test
+  void failureIsThrownAndNotKept() {
+    var runs = new AtomicInteger();
+    try (var cache = cache(1_000_000, 2, 10)) {
+      Computation shaky =
+          work(
+              "shaky",
+              progress -> {
+                if (runs.incrementAndGet() == 1) {
+                  throw new ArithmeticException("first");
+                }
+                return bytes("well");
+              });
+      assertThrows(ArithmeticException.class, () -> cache.answer(shaky, LONG));
+      assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(shaky, LONG)).source());
+    }
+  }
+
+  @Test
+  void workOverTheQueueIsRefusedAndCanBeAskedAgain() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 1)) {
+      cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
+      awaitState(cache, work("a", progress -> bytes("")), JobState.RUNNING);
+      cache.answer(work("b", progress -> waited(gate)), Duration.ZERO);
+      Computation third = work("c", progress -> bytes("c"));
+      assertThrows(TooMuchWorkException.class, () -> cache.answer(third, Duration.ZERO));
+      gate.countDown();
+      cache.answer(work("b", progress -> bytes("")), LONG);
+      assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(third, LONG)).source());
+    }
+  }
+
+  @Test
+  void workThatNeedsWaitingWorkDoesItItself() {
+    try (var cache = cache(1_000_000, 1, 10)) {
+      var queued = new CountDownLatch(1);
+      Computation inner = work("inner", progress -> bytes("inner"));
+      Computation outer =
+          work(
+              "outer",
+              progress -> {
+                waited(queued);
+                return ((Answer.Ready) cache.answer(inner, LONG)).result().bytes();
+              });
+      cache.answer(outer, Duration.ZERO);
+      cache.answer(inner, Duration.ZERO);
+      queued.countDown();
+      assertArrayEquals(
+          bytes("inner"), ((Answer.Ready) cache.answer(outer, LONG)).result().bytes());
+    }
+  }
+
+  @Test
+  void whatMemoryCannotHoldComesFromTheStore() {
+    try (var cache = cache(1_000, 2, 10)) {
+      Computation large = work("large", progress -> new byte[10_000]);
+      cache.answer(large, LONG);
+      assertEquals(Answer.Source.STORE, ((Answer.Ready) cache.answer(large, LONG)).source());
+    }
+  }
+
+  private static byte[] waited(CountDownLatch gate) {
+    try {
+      gate.await();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+    return bytes("waited");
+  }
+
+  private static void awaitState(ComputationCache cache, Computation work, JobState state) {
+    while (cache.findJob(work.jobId()).orElseThrow().state() != state) {
+      Thread.onSpinWait();
+    }
+  }
+}
