@@ -90,16 +90,19 @@ class SvgWriterTest {
       }
     }
     NodeList groups = parsed(SvgWriter.write(drawing)).getElementsByTagName("g");
-    NodeList paths = null;
+    List<Element> paths = new ArrayList<>();
     for (int i = 0; i < groups.getLength(); i++) {
       Element group = (Element) groups.item(i);
       if (group.getAttribute("class").equals("path")) {
-        paths = group.getElementsByTagName("path");
+        NodeList inside = group.getElementsByTagName("path");
+        for (int k = 0; k < inside.getLength(); k++) {
+          paths.add((Element) inside.item(k));
+        }
       }
     }
-    assertTrue(paths != null && paths.getLength() == lines.size());
+    assertEquals(lines.size(), paths.size());
     for (int i = 0; i < lines.size(); i++) {
-      List<double[]> points = SvgPathReader.points(((Element) paths.item(i)).getAttribute("d"));
+      List<double[]> points = SvgPathReader.points(paths.get(i).getAttribute("d"));
       int last = lines.get(i).points().count() - 1;
       double[] end = points.get(points.size() - 1);
       assertEquals(drawing.pixelX(lines.get(i).points().x(last)), end[0], 0.00501);
