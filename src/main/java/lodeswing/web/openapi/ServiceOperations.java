@@ -71,7 +71,11 @@ class ServiceOperations {
   @Bean
   OperationDescription describeGetLimits() {
     return reading(
-        "getLimits", "State every limit", "Each limit with its unit.", List.of(), ok(LIMITS, DOCUMENT));
+        "getLimits",
+        "State every limit",
+        "Each limit with its unit.",
+        List.of(),
+        ok(LIMITS, DOCUMENT));
   }
 
   @Bean
