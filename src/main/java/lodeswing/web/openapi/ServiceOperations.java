@@ -1,0 +1,133 @@
+package lodeswing.web.openapi;
+
+import java.util.List;
+import java.util.Optional;
+import lodeswing.web.body.ListShape;
+import lodeswing.web.body.NumberShape;
+import lodeswing.web.body.ObjectShape;
+import lodeswing.web.body.Shape;
+import lodeswing.web.body.TextShape;
+import lodeswing.web.openapi.OperationDescription.AnswerText;
+import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.representation.Representation;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the operations about the service itself say: limits, problems, jobs. */
+@Configuration(proxyBeanMethods = false)
+class ServiceOperations {
+  private static final String TAG = "Service";
+  private static final Shape ANY_TEXT = new TextShape(10_000);
+  private static final List<Representation> DOCUMENT =
+      List.of(Representation.JSON, Representation.CBOR);
+  private static final List<Representation> PAGE =
+      List.of(Representation.JSON, Representation.HTML);
+
+  private static final ObjectShape PROBLEM_PAGE =
+      ObjectShape.named("ProblemPage", "What a kind of problem means and what helps.")
+          .open()
+          .required("code", ANY_TEXT, "The word in code and at the end of type.")
+          .required("status", NumberShape.count(400, 599), "HTTP status.")
+          .required("title", ANY_TEXT, "Short title.")
+          .build();
+
+  private static final ObjectShape PROBLEM_PAGES =
+      ObjectShape.named("ProblemPages", "Every kind of problem.")
+          .open()
+          .required("problems", new ListShape(PROBLEM_PAGE, 0, 100), "One for each.")
+          .build();
+
+  private static final ObjectShape LIMITS =
+      ObjectShape.named("Limits", "Every limit of the service.")
+          .open()
+          .required(
+              "limits",
+              new ListShape(
+                  ObjectShape.named("Limit", "One limit.")
+                      .open()
+                      .required("name", ANY_TEXT, "Its name.")
+                      .required("value", NumberShape.between(0, 1e18), "The limit.")
+                      .required("unit", ANY_TEXT, "What is counted.")
+                      .required("meaning", ANY_TEXT, "What it means.")
+                      .build(),
+                  0,
+                  100),
+              "One for each.")
+          .build();
+
+  private static final ObjectShape JOB =
+      ObjectShape.named("Job", "A computation that outlives its request.")
+          .open()
+          .required("jobId", ANY_TEXT, "Its id.")
+          .required("kind", ANY_TEXT, "The resource its result belongs to.")
+          .required("state", ANY_TEXT, "waiting, running, done, failed or cancelled.")
+          .required("progress", NumberShape.between(0, 1), "Fraction done.")
+          .required("submittedAt", ANY_TEXT, "When it was asked for (RFC 3339).")
+          .optional("startedAt", ANY_TEXT, "When work on it began.")
+          .optional("finishedAt", ANY_TEXT, "When it ended.")
+          .required("resultUrl", ANY_TEXT, "Where the result is or will be.")
+          .build();
+
+  @Bean
+  OperationDescription describeGetLimits() {
+    return reading(
+        "getLimits",
+        "State every limit",
+        "Each limit with its unit.",
+        List.of(),
+        ok(LIMITS, DOCUMENT));
+  }
+
+  @Bean
+  OperationDescription describeListProblems() {
+    return reading(
+        "listProblems",
+        "List every kind of problem",
+        "What the type of a problem document leads to, all on one page.",
+        List.of(),
+        ok(PROBLEM_PAGES, PAGE));
+  }
+
+  @Bean
+  OperationDescription describeGetProblem() {
+    return reading(
+        "getProblem",
+        "Explain a kind of problem",
+        "What it means and what helps.",
+        List.of(
+            new ParameterText(
+                "code", true, new TextShape(60), "The problem's code.", "invalid-request")),
+        ok(PROBLEM_PAGE, PAGE));
+  }
+
+  @Bean
+  OperationDescription describeGetJob() {
+    return reading(
+        "getJob",
+        "Get a job",
+        "How far a computation is, and where its result will be.",
+        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+        ok(JOB, DOCUMENT));
+  }
+
+  private static AnswerText ok(ObjectShape answer, List<Representation> forms) {
+    return new AnswerText(200, "The answer.", answer, forms);
+  }
+
+  private static OperationDescription reading(
+      String operationId,
+      String summary,
+      String description,
+      List<ParameterText> parameters,
+      AnswerText answer) {
+    return new OperationDescription(
+        operationId,
+        TAG,
+        summary,
+        description,
+        parameters,
+        Optional.empty(),
+        List.of(answer),
+        parameters.isEmpty() ? List.of() : List.of(404));
+  }
+}
