@@ -19,12 +19,19 @@ import lodeswing.core.suspension.TwoAxisBody;
 /**
  * A rig on the bench with the table of its magnets' energy.
  *
- * <p>The table's errors are held below 1e-8 of the shallowest barrier. That barrier is known only
+ * <p>The table's errors of energy are held below 1e-8 of the shallowest barrier, those of its slopes
+ * below 1e-7 of the barrier over the gap. That barrier is known only
  * once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
  */
 record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors) {
 
   private static final double BARRIER_SHARE = 1e-8;
+
+  /** Errors of the fitted energy that tables are made from, as a share of the energy's range. */
+  private static final double FIT_SHARE = 1e-10;
+
+  /** Slopes may err by this many times the energy's error over the length of its detail. */
+  private static final double SLOPE_SHARE = 10;
 
   /** Errors of the coarse table, as a share of the energy's range. */
   private static final double COARSE_SHARE = 1e-5;
@@ -57,10 +64,16 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
             BenchMotion.MAX_ANGLE,
             AXIAL_SHARE * weight);
     double range = range(layout, exact);
-    BenchMotion coarse = new BenchMotion(layout, table(layout, exact, COARSE_SHARE * range), pull);
+    double slopes = SLOPE_SHARE / angleScale(layout);
+    double least = FIT_SHARE * range;
+    PotentialTable.Fitted fitted =
+        PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, least, slopes * least);
+    double rough = COARSE_SHARE * range;
+    BenchMotion coarse = new BenchMotion(layout, fitted.table(rough, slopes * rough), pull);
     double shallowest = find(coarse, layout).shallowestBarrier();
     double barrier = Math.min(range, Math.max(BARRIER_ROOM * shallowest, LEAST_BARRIER * range));
-    PotentialTable table = table(layout, exact, BARRIER_SHARE * barrier);
+    double fine = BARRIER_SHARE * barrier;
+    PotentialTable table = fitted.table(fine, slopes * fine);
     BenchMotion motion = new BenchMotion(layout, table, pull);
     double[] inertia = new double[2];
     motion.inertia(0, 0, inertia);
@@ -69,11 +82,6 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
         motion,
         find(motion, layout),
         new TableErrors(table.energyError(), acceleration, table.cells()));
-  }
-
-  private static PotentialTable table(BenchLayout layout, MagnetEnergy exact, double tolerance) {
-    return PotentialTable.build(
-        exact, BenchMotion.MAX_ANGLE, tolerance, tolerance / angleScale(layout));
   }
 
   private static RestPoints find(BenchMotion motion, BenchLayout layout) {

@@ -170,9 +170,12 @@ public final class BobEnergy {
     }
   }
 
-  /** Mirrored axes are of the other hand, in which a torque, a pseudovector, changes sign. */
+  /**
+   * A torque, a pseudovector, changes sign in axes of the left hand; the mirrored axes are of the
+   * other hand than the pose's.
+   */
   private void addFromImage(int at, double[] work) {
-    double sign = at == 0 ? imageSign : -imageSign;
+    double sign = at == 0 ? imageSign : imageSign * hand(work);
     for (int k = 0; k < 3; k++) {
       double sum = 0;
       for (int axis = 0; axis < 3; axis++) {
@@ -180,5 +183,17 @@ public final class BobEnergy {
       }
       work[LOAD + at + k] += sign * sum;
     }
+  }
+
+  /** +1 where the image's axes are of the right hand, -1 where of the left. */
+  private static double hand(double[] work) {
+    int x = FRAME + 3;
+    int y = FRAME + 6;
+    int t = FRAME + 9;
+    double determinant =
+        work[x] * (work[y + 1] * work[t + 2] - work[y + 2] * work[t + 1])
+            - work[x + 1] * (work[y] * work[t + 2] - work[y + 2] * work[t])
+            + work[x + 2] * (work[y] * work[t + 1] - work[y + 1] * work[t]);
+    return Math.signum(determinant);
   }
 }

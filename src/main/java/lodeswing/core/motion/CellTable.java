@@ -255,6 +255,8 @@ final class CellTable {
           relativeError = Math.max(worstValue / valueTolerance, worstSlope / slopeTolerance);
           // The negated comparison also catches NaN.
           if (!(relativeError <= MOST_NOISE)) {
+            // Not measured to the end, so that no child may take it for noise.
+            relativeError = Double.POSITIVE_INFINITY;
             return;
           }
         }

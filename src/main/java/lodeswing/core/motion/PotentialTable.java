@@ -10,22 +10,24 @@ package lodeswing.core.motion;
 public final class PotentialTable implements AngleEnergy {
 
   private final AngleEnergy source;
+  private final Fitted fitted;
   private final CellTable energy;
 
-  private PotentialTable(AngleEnergy source, CellTable energy) {
-    this.source = source;
+  private PotentialTable(Fitted fitted, CellTable energy) {
+    this.source = fitted.source;
+    this.fitted = fitted;
     this.energy = energy;
   }
 
   /**
-   * Makes the table on all cores.
+   * The costly energy fitted once, for tables of any accuracy down to its own.
    *
    * @param source the exact energy, safe for several threads
    * @param reach greatest angle that is used [rad]
    * @param energyTolerance greatest error of the energy [J]
    * @param slopeTolerance greatest error of the energy's slopes [J/rad]
    */
-  public static PotentialTable build(
+  public static Fitted fit(
       AngleEnergy source, double reach, double energyTolerance, double slopeTolerance) {
     CellTable.Source asked =
         new CellTable.Source() {
@@ -39,18 +41,55 @@ public final class PotentialTable implements AngleEnergy {
             source.gradient(u, v, out);
           }
         };
-    return new PotentialTable(
-        source, CellTable.build(asked, reach, energyTolerance, slopeTolerance));
+    return new Fitted(
+        source,
+        PatchedFunction.of(asked, reach, energyTolerance, slopeTolerance),
+        reach,
+        energyTolerance,
+        slopeTolerance);
   }
 
-  /** Greatest error of the energy on the check grids, doubled [J]. */
+  /** An energy fitted once by large patches. */
+  public static final class Fitted {
+    private final AngleEnergy source;
+    private final PatchedFunction patches;
+    private final double reach;
+    private final double energyError;
+    private final double slopeError;
+
+    private Fitted(
+        AngleEnergy source,
+        PatchedFunction patches,
+        double reach,
+        double energyError,
+        double slopeError) {
+      this.source = source;
+      this.patches = patches;
+      this.reach = reach;
+      this.energyError = energyError;
+      this.slopeError = slopeError;
+    }
+
+    /**
+     * Makes a table on all cores.
+     *
+     * @param energyTolerance greatest error of the energy that the cells add [J]
+     * @param slopeTolerance greatest error of the energy's slopes that the cells add [J/rad]
+     */
+    public PotentialTable table(double energyTolerance, double slopeTolerance) {
+      return new PotentialTable(
+          this, CellTable.build(patches, reach, energyTolerance, slopeTolerance));
+    }
+  }
+
+  /** Greatest error of the energy: the patches' and what the cells add, doubled [J]. */
   public double energyError() {
-    return energy.valueError();
+    return fitted.energyError + energy.valueError();
   }
 
-  /** Greatest error of a slope on the check grids, doubled [J/rad]. */
+  /** Greatest error of a slope: the patches' and what the cells add, doubled [J/rad]. */
   public double slopeError() {
-    return energy.slopeError();
+    return fitted.slopeError + energy.slopeError();
   }
 
   /** How many cells the table has. */

@@ -8,6 +8,9 @@ package lodeswing.core.motion;
  */
 public final class PullTable implements AxialForce {
 
+  /** Error of the patches that the cells are made from, as a share of the cells'. */
+  private static final double PATCH_SHARE = 0.1;
+
   private final AxialForce source;
   private final CellTable force;
 
@@ -24,8 +27,11 @@ public final class PullTable implements AxialForce {
    * @param tolerance greatest error [N]
    */
   public static PullTable build(AxialForce source, double reach, double tolerance) {
+    PatchedFunction patches =
+        PatchedFunction.of(
+            source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY);
     return new PullTable(
-        source, CellTable.build(source::along, reach, tolerance, Double.POSITIVE_INFINITY));
+        source, CellTable.build(patches, reach, tolerance, Double.POSITIVE_INFINITY));
   }
 
   @Override
