@@ -69,7 +69,10 @@ final class Horizons {
     logStretchingBefore = logStretching;
   }
 
-  /** Pieces of a step in which the small swings about the path turn by no more than a part of a radian. */
+  /**
+   * Pieces of a step in which the small swings about the path turn by no more than a part of a
+   * radian.
+   */
   private int pieces(double length) {
     motion.jacobian(begin[0], begin[1], begin[2], begin[3], jacobian);
     double fastest =

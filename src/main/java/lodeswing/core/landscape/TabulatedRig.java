@@ -5,10 +5,10 @@ import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.AxialForce;
-import lodeswing.core.motion.PullTable;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.PotentialTable;
+import lodeswing.core.motion.PullTable;
 import lodeswing.core.rest.RestPointFinder;
 import lodeswing.core.rest.RestPoints;
 import lodeswing.core.rest.ScanRegion;
@@ -19,19 +19,16 @@ import lodeswing.core.suspension.TwoAxisBody;
 /**
  * A rig on the bench with the table of its magnets' energy.
  *
- * <p>The table's errors of energy are held below 1e-8 of the shallowest barrier, those of its slopes
- * below 1e-7 of the barrier over the gap. That barrier is known only
- * once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
+ * <p>The table's errors of energy are held below 1e-8 of the shallowest barrier, those of its
+ * slopes below 1e-8 of the barrier over the length of the energy's detail. That barrier is known
+ * only once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
  */
 record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors) {
 
   private static final double BARRIER_SHARE = 1e-8;
 
   /** Errors of the fitted energy that tables are made from, as a share of the energy's range. */
-  private static final double FIT_SHARE = 1e-10;
-
-  /** Slopes may err by this many times the energy's error over the length of its detail. */
-  private static final double SLOPE_SHARE = 10;
+  private static final double FIT_SHARE = 2e-11;
 
   /** Errors of the coarse table, as a share of the energy's range. */
   private static final double COARSE_SHARE = 1e-5;
@@ -64,7 +61,7 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
             BenchMotion.MAX_ANGLE,
             AXIAL_SHARE * weight);
     double range = range(layout, exact);
-    double slopes = SLOPE_SHARE / angleScale(layout);
+    double slopes = 1 / angleScale(layout);
     double least = FIT_SHARE * range;
     PotentialTable.Fitted fitted =
         PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, least, slopes * least);

@@ -10,12 +10,12 @@ import java.util.stream.IntStream;
  * small cells are made from at little cost.
  *
  * <p>A polynomial of degree n - 1 through n by n Chebyshev points converges like rho^-n, where rho
- * grows with the distance of the function's nearest singularity in units of the patch; a patch twice
- * as wide as the gap thus needs some thirty points a side, where small cells of degree 7 need a
- * hundred in the same width (L. N. Trefethen, Approximation Theory and Approximation Practice, 2013,
- * theorem 8.2). Each patch takes the least of a ladder of degrees at which value and slopes hold on
- * check points of their own; one that does not hold at the highest is cut into four. Where nothing
- * holds, as where the bob would reach into a magnet, the value is NaN. Immutable.
+ * grows with the distance of the function's nearest singularity in units of the patch; a patch
+ * twice as wide as the gap thus needs some thirty points a side, where small cells of degree 7 need
+ * a hundred in the same width (L. N. Trefethen, Approximation Theory and Approximation Practice,
+ * 2013, theorem 8.2). Each patch takes the least of a ladder of degrees at which value and slopes
+ * hold on check points of their own; one that does not hold at the highest is cut into four. Where
+ * nothing holds, as where the bob would reach into a magnet, the value is NaN. Immutable.
  */
 final class PatchedFunction implements CellTable.Source {
 
@@ -110,9 +110,7 @@ final class PatchedFunction implements CellTable.Source {
     }
 
     Patch at(double u, double v) {
-      return quarters.isEmpty()
-          ? this
-          : quarters.get((u < u0 ? 0 : 2) + (v < v0 ? 0 : 1)).at(u, v);
+      return quarters.isEmpty() ? this : quarters.get((u < u0 ? 0 : 2) + (v < v0 ? 0 : 1)).at(u, v);
     }
 
     void fit(CellTable.Source source, double valueTolerance, double slopeTolerance, int depth) {
@@ -137,7 +135,9 @@ final class PatchedFunction implements CellTable.Source {
           double quarter = 0.5 * half;
           Patch patch =
               new Patch(
-                  u0 + (q < 2 ? -quarter : quarter), v0 + (q % 2 == 0 ? -quarter : quarter), quarter);
+                  u0 + (q < 2 ? -quarter : quarter),
+                  v0 + (q % 2 == 0 ? -quarter : quarter),
+                  quarter);
           patch.fit(source, valueTolerance, slopeTolerance, depth + 1);
           quarters.add(patch);
         }

@@ -28,8 +28,7 @@ public final class PullTable implements AxialForce {
    */
   public static PullTable build(AxialForce source, double reach, double tolerance) {
     PatchedFunction patches =
-        PatchedFunction.of(
-            source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY);
+        PatchedFunction.of(source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY);
     return new PullTable(
         source, CellTable.build(patches, reach, tolerance, Double.POSITIVE_INFINITY));
   }

@@ -68,7 +68,8 @@ final class LayoutController {
       @PathVariable String layoutId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.readOpen(request, name -> true);
     Representation form = Negotiation.choose(request, query, ID);
-    LayoutDocument variant = LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
+    LayoutDocument variant =
+        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
     layouts.save(variant);
     return idOrSummary(form, variant, request);
   }

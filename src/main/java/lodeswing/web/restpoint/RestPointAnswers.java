@@ -42,7 +42,9 @@ final class RestPointAnswers {
           .optional("barrierJ", NUMBER, "Energy from there to the lowest way out (bench).")
           .optional("barrier", NUMBER, "Energy from there to the lowest way out (textbook).")
           .required(
-              "periodsS", new ListShape(NUMBER, 1, 2), "Periods of small swings there, short first.")
+              "periodsS",
+              new ListShape(NUMBER, 1, 2),
+              "Periods of small swings there, short first.")
           .required("sentence", TEXT, "How a bob rests there, in words.")
           .build();
 

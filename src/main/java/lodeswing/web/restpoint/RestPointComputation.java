@@ -79,8 +79,7 @@ record RestPointComputation(
     List<BorderPlace> borders = new ArrayList<>();
     for (UnsafeZone zone : points.zones()) {
       String border = zone.border().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      borders.add(
-          new BorderPlace(zone.x(), zone.y(), zone.potential(), border, zone.catches()));
+      borders.add(new BorderPlace(zone.x(), zone.y(), zone.potential(), border, zone.catches()));
     }
     return new RestPointComputation(
         points.list().stream().map(RestPlace::of).toList(), passes, borders, points.complete());

@@ -37,8 +37,7 @@ final class RestPointController {
   }
 
   @GetMapping("/v1/layouts/{layoutId}/rest-points")
-  ResponseEntity<byte[]> listRestPoints(
-      @PathVariable String layoutId, HttpServletRequest request) {
+  ResponseEntity<byte[]> listRestPoints(@PathVariable String layoutId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.readOpen(request, name -> true);
     Representation form = Negotiation.choose(request, query, OFFERED);
     LayoutDocument document =

@@ -16,10 +16,14 @@ import lodeswing.web.layout.LayoutDocument;
  */
 public final class RestPointNames {
 
-  /** The second nearest magnet counts as a neighbour up to this many times the nearest's distance. */
+  /**
+   * The second nearest magnet counts as a neighbour up to this many times the nearest's distance.
+   */
   private static final double NEIGHBOUR = 1.3;
 
-  /** A place this near to the middle, as a share of the nearest magnet's distance, is the middle. */
+  /**
+   * A place this near to the middle, as a share of the nearest magnet's distance, is the middle.
+   */
   private static final double MIDDLE = 0.15;
 
   private final LayoutDocument document;
@@ -94,10 +98,7 @@ public final class RestPointNames {
     }
     if (place.near().size() > 1
         && place.near().get(1).distance() < NEIGHBOUR * nearest.distance()) {
-      return "between "
-          + magnet(nearest.magnet())
-          + " and "
-          + magnet(place.near().get(1).magnet());
+      return "between " + magnet(nearest.magnet()) + " and " + magnet(place.near().get(1).magnet());
     }
     return "beside " + magnet(nearest.magnet());
   }

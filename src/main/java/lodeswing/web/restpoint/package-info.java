@@ -1,7 +1,8 @@
 /**
  * The resource of rest points: their stored form, their names in words, their documents.
  *
- * <p>It may import {@code core}, {@code job} and the packages of {@code web} that serve all resources.
+ * <p>It may import {@code core}, {@code job} and the packages of {@code web} that serve all
+ * resources.
  */
 @NullMarked
 package lodeswing.web.restpoint;

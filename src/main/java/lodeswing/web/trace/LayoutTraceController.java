@@ -24,7 +24,10 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 
-/** Traces and outcomes by one address, for spreadsheets; a layout's figures may be changed on the way. */
+/**
+ * Traces and outcomes by one address, for spreadsheets; a layout's figures may be changed on the
+ * way.
+ */
 @RestController
 final class LayoutTraceController {
 
@@ -81,12 +84,10 @@ final class LayoutTraceController {
   }
 
   @GetMapping("/v1/layouts/{layoutId}/trace")
-  ResponseEntity<byte[]> getLayoutTrace(
-      @PathVariable String layoutId, HttpServletRequest request) {
+  ResponseEntity<byte[]> getLayoutTrace(@PathVariable String layoutId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.readOpen(request, name -> true, KNOWN);
     Representation form =
-        query.find(TraceReplies.VALUE).isPresent()
-                && query.find(GeneralParameters.FORMAT).isEmpty()
+        query.find(TraceReplies.VALUE).isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
             ? Representation.TEXT
             : Negotiation.choose(request, query, TRACE);
     TraceRequest trace = trace(layoutId, query);

@@ -41,8 +41,7 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
       out.writeInt(path.restPoint().orElse(-1));
       out.writeBoolean(path.sure());
       for (OptionalDouble time :
-          List.of(
-              path.sealedAt(), path.settledAt(), path.trustedUntil(), path.foretoldUntil())) {
+          List.of(path.sealedAt(), path.settledAt(), path.trustedUntil(), path.foretoldUntil())) {
         out.writeDouble(time.orElse(Double.NaN));
       }
       out.writeDouble(path.followedUntil());

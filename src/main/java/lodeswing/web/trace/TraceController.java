@@ -113,7 +113,6 @@ final class TraceController {
         request,
         query,
         computations.of(trace, "/v1/traces/" + traceId, false),
-        result ->
-            TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        result -> TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 }

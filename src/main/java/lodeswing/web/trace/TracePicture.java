@@ -90,9 +90,7 @@ final class TracePicture {
                 attractor.x(),
                 attractor.y(),
                 new Outline.Spot(),
-                attractor.strength() >= 0
-                    ? PlateMagnet.Face.ATTRACTS
-                    : PlateMagnet.Face.REPELS,
+                attractor.strength() >= 0 ? PlateMagnet.Face.ATTRACTS : PlateMagnet.Face.REPELS,
                 label(magnets.size())));
       }
     }
@@ -111,9 +109,7 @@ final class TracePicture {
     if (magnet instanceof Block block) {
       return new Outline.Oblong(block.length(), block.width(), placed.turn());
     }
-    return magnet.planRadius() > 0
-        ? new Outline.Round(magnet.planRadius())
-        : new Outline.Spot();
+    return magnet.planRadius() > 0 ? new Outline.Round(magnet.planRadius()) : new Outline.Spot();
   }
 
   private Trail trail() {
@@ -149,8 +145,7 @@ final class TracePicture {
       swing = Math.max(swing, Math.abs(x));
     }
     int[] kept = PathThinning.indices(t, samples.x(), samples.y(), INVISIBLE * swing);
-    return new Trail.Samples(
-        pick(t, kept), pick(samples.x(), kept), pick(samples.y(), kept));
+    return new Trail.Samples(pick(t, kept), pick(samples.x(), kept), pick(samples.y(), kept));
   }
 
   private static double[] pick(double[] values, int[] kept) {
@@ -166,7 +161,6 @@ final class TracePicture {
       return Optional.empty();
     }
     RestPlace place = answers.stored().places().get(path.restPoint().getAsInt());
-    return Optional.of(
-        new Trail.End(place.x(), place.y(), answers.words().outcome()));
+    return Optional.of(new Trail.End(place.x(), place.y(), answers.words().outcome()));
   }
 }

@@ -29,16 +29,15 @@ final class TraceReplies {
   private TraceReplies() {}
 
   /** The answer in a form; {@code query} must know {@link #WIDTH} for a picture. */
-  static Reply of(
-      Representation form, TraceRequest request, byte[] result, QueryParameters query) {
+  static Reply of(Representation form, TraceRequest request, byte[] result, QueryParameters query) {
     var answers = new TraceAnswers(request, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(dialect(query)));
       case TEXT -> Reply.of(form, text(answers, query));
       case SVG ->
-          Reply.of(form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
-      case PNG ->
-          Reply.of(form, PngWriter.write(drawing(request, answers), query.get(WIDTH)));
+          Reply.of(
+              form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
+      case PNG -> Reply.of(form, PngWriter.write(drawing(request, answers), query.get(WIDTH)));
       default -> Reply.ofJson(form, answers.json());
     };
   }

@@ -114,10 +114,7 @@ final class TraceWords {
             ? "A hand that places the bob to within " + plain(request.placingAccuracy()) + " mm"
             : "A release known to within " + plain(request.placingAccuracy());
     return path.foretoldUntil().isPresent()
-        ? hand
-            + " can foretell it until "
-            + time(path.foretoldUntil().getAsDouble())
-            + "."
+        ? hand + " can foretell it until " + time(path.foretoldUntil().getAsDouble()) + "."
         : hand + " can foretell it all the way.";
   }
 

@@ -1,7 +1,8 @@
 /**
  * The resources of one release: traces, their pictures and tables, and the outcome alone.
  *
- * <p>It may import {@code analysis.trace}, {@code figure}, {@code render}, {@code job} and the packages of {@code web} that serve all resources.
+ * <p>It may import {@code analysis.trace}, {@code figure}, {@code render}, {@code job} and the
+ * packages of {@code web} that serve all resources.
  */
 @NullMarked
 package lodeswing.web.trace;
