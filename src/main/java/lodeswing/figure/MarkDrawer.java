@@ -89,7 +89,7 @@ final class MarkDrawer {
 
   private void sealed(Trail trail, List<Runnable> later) {
     OptionalDouble at = trail.horizons().sealedAt();
-    if (at.isPresent()) {
+    if (at.isPresent() && at.getAsDouble() <= trail.ends()) {
       double x = trail.xAt(at.getAsDouble());
       double y = trail.yAt(at.getAsDouble());
       symbol(Mark.DIAMOND, x, y, SEALED, sealedStyle());

@@ -17,6 +17,10 @@ public final class PathFigure {
   private static final double TITLE_SIZE = 19;
   private static final double CAPTION_SIZE = 12;
   private static final double CAPTION_LINE = 17;
+
+  /** Share of the width that captions take: small pictures round letters to wider ones. */
+  private static final double CAPTION_ROOM = 0.94;
+
   private static final double SCALE_BAR_ROOM = 36;
 
   /** How much larger than what happens on it a plate may be and still be shown whole. */
@@ -118,7 +122,8 @@ public final class PathFigure {
     double y = below;
     for (String caption : picture.captions()) {
       for (String line :
-          TextLines.wrapped(caption, CAPTION_SIZE, Sheet.WIDTH - 2 * Sheet.MARGIN, 4)) {
+          TextLines.wrapped(
+              caption, CAPTION_SIZE, CAPTION_ROOM * (Sheet.WIDTH - 2 * Sheet.MARGIN), 4)) {
         y += CAPTION_LINE;
         captions.add(sheet.text(line, Sheet.MARGIN, y, CAPTION_SIZE, Tint.Role.SOFT_INK));
       }

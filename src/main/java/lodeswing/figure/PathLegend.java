@@ -67,6 +67,11 @@ final class PathLegend {
                         + ": the computed path is not to be trusted"));
   }
 
+  private String sealed(Trail trail, double time) {
+    String at = "sealed at " + words.time(time) + ": its end is decided";
+    return time <= trail.ends() ? at : at + ", later than the picture shows";
+  }
+
   private void marks(Trail trail) {
     sign(
         Mark.DISC,
@@ -82,7 +87,7 @@ final class PathLegend {
                     Mark.DIAMOND,
                     MarkDrawer.SEALED,
                     MarkDrawer.sealedStyle(),
-                    prefix(trail) + "sealed at " + words.time(time) + ": its end is decided"));
+                    prefix(trail) + sealed(trail, time)));
     trail
         .end()
         .ifPresent(
