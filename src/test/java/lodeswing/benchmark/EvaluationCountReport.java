@@ -44,7 +44,8 @@ public final class EvaluationCountReport {
   public static void main(String[] args) {
     AngleEnergy exact = new DipolePlate(0.42, 0.03);
     print("exact energy", exact);
-    print("table, slopes to 1e-9 J", PotentialTable.build(exact, 0.6, 1e-11, 1e-9));
+    print(
+        "table, slopes to 1e-9 J", PotentialTable.fit(exact, 0.6, 1e-13, 1e-11).table(1e-11, 1e-9));
   }
 
   private static void print(String title, AngleEnergy magnets) {

@@ -54,7 +54,8 @@ class BenchRestPointsTest {
   void wellsAndBarriersOfTheBenchAreAsComputedApart(double gap, double distance, double barrier) {
     BenchLayout layout = layout(gap);
     PotentialTable table =
-        PotentialTable.build(new CordEnergy(layout), BenchMotion.MAX_ANGLE, 1e-7, 1e-5);
+        PotentialTable.fit(new CordEnergy(layout), BenchMotion.MAX_ANGLE, 1e-8, 1e-6)
+            .table(1e-7, 1e-5);
     BenchMotion motion = new BenchMotion(layout, table, (beta, alpha) -> 0);
     RestPoints found = new RestPointFinder(motion, ScanRegion.of(layout)).find();
     int overMagnets = 0;
