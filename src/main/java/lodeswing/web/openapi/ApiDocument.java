@@ -126,6 +126,19 @@ final class ApiDocument implements OpenApiCustomizer {
             GeneralParameters.ERRORS.name(),
             "inline: errors come as one line of text with status 200, for spreadsheets.",
             List.of("inline", "status")),
+        general(
+            GeneralParameters.WAIT.name(),
+            "Seconds to wait for a result before an answer that says it is pending.",
+            List.of()),
+        general(
+            GeneralParameters.DECIMAL.name(),
+            "Decimal sign of figures in text and tables, and of figures in the query.",
+            List.of("point", "comma")),
+        general(
+            GeneralParameters.BOM.name(),
+            "true: a table begins with a byte-order mark.",
+            List.of("true", "false")),
+        general(GeneralParameters.LANG.name(), "Language of texts; English so far.", List.of()),
         general(GeneralParameters.CB.name(), "No effect; forces a refresh.", List.of()));
   }
 

@@ -21,6 +21,9 @@ final class TraceComputations {
 
   private static final String KIND = "trace";
 
+  /** Plan distance at 60 degrees, as a share of the arm; a yoke's shorter axis reaches less far. */
+  private static final double FARTHEST = 0.866;
+
   private final Landscapes landscapes;
   private final Limits limits;
 
@@ -53,7 +56,11 @@ final class TraceComputations {
                     impossible(
                         fromQuery,
                         "lies beyond the angle of 60 degrees up to which the suspension is"
-                            + " computed; release nearer to the middle"));
+                            + " computed; release within "
+                            + String.format(
+                                Locale.ROOT,
+                                "%.0f mm of the middle",
+                                1e3 * FARTHEST * landscape.planScale().perCoordinate())));
     for (Limit limit : landscape.motion().limits()) {
       if (!(limit.margin(start) > 0)) {
         throw impossible(fromQuery, reason(limit, start));
@@ -65,9 +72,12 @@ final class TraceComputations {
 
   private static String reason(Limit limit, double[] start) {
     String by = String.format(Locale.ROOT, "%.3g", -limit.margin(start));
+    String millimetres = String.format(Locale.ROOT, "%.3g mm", -1e3 * limit.margin(start));
     return switch (limit.kind()) {
-      case MAGNET_CONTACT -> "puts the bob into a magnet, by " + by + " m; release elsewhere";
-      case PLATE_CONTACT -> "puts the bob into the plate, by " + by + " m; release elsewhere";
+      case MAGNET_CONTACT ->
+          "puts the bob into a magnet, by " + millimetres + "; release elsewhere";
+      case PLATE_CONTACT ->
+          "puts the bob into the plate, by " + millimetres + "; release elsewhere";
       case ANGLE_LIMIT -> "passes the greatest angle by " + by + " rad; release nearer";
       case SUSPENSION_SLACK ->
           "leaves the suspension slack, by " + by + " N; release where the magnets push less";

@@ -129,14 +129,13 @@ final class TraceShapes {
           .required("y", NUMBER, "The release.")
           .build();
 
-  /** What a dry run answers. */
-  static final ObjectShape DRY_RUN =
-      ObjectShape.named("TraceEstimate", "What a trace would be.")
+  /** What is answered while the work goes on. */
+  static final ObjectShape PENDING =
+      ObjectShape.named("PendingTrace", "The job that computes the trace.")
           .open()
-          .required("dryRun", new FlagShape(), "True.")
-          .required("traceId", TEXT, "The id that the trace would have.")
-          .required("samples", NUMBER, "Samples before thinning.")
-          .required("releases", NUMBER, "Releases to compute; one is followed twice.")
+          .required("jobId", TEXT, "The job.")
+          .required("state", TEXT, "waiting or running.")
+          .required("resultUrl", TEXT, "Where the trace will be.")
           .build();
 
   private TraceShapes() {}

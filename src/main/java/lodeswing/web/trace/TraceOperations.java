@@ -1,0 +1,192 @@
+package lodeswing.web.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.ChoiceShape;
+import lodeswing.web.body.FlagShape;
+import lodeswing.web.body.NumberShape;
+import lodeswing.web.body.TextShape;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.layout.SampleLayouts;
+import lodeswing.web.openapi.OperationDescription;
+import lodeswing.web.openapi.OperationDescription.AnswerText;
+import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.openapi.OperationDescription.RequestText;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the operations on traces and outcomes say about themselves. */
+@Configuration(proxyBeanMethods = false)
+class TraceOperations {
+
+  private static final String TAG = "Traces";
+  private static final String SAMPLE = "three-stations";
+
+  private final SampleLayouts samples;
+
+  TraceOperations(LayoutStore layouts) {
+    this.samples = layouts.samples();
+  }
+
+  @Bean
+  OperationDescription describeCreateTrace() {
+    return new OperationDescription(
+        "createTrace",
+        TAG,
+        "Follow one release",
+        "Follows the bob from its release until it has settled and answers the path, what happened"
+            + " on the way, where it comes to rest, from when on that was certain, and until when"
+            + " the path can be trusted. The same request always has the same id and the same bytes.",
+        List.of(
+            new ParameterText(
+                "dry-run",
+                false,
+                new FlagShape(),
+                "true: estimate only, compute nothing.",
+                "false")),
+        Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
+        List.of(
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            new AnswerText(
+                202,
+                "Still being computed; Location names the job.",
+                TraceShapes.PENDING,
+                List.of(TraceController.DOCUMENT.get(0)))),
+        List.of(404, 413, 415, 422));
+  }
+
+  private Map<String, Body> examples() {
+    Map<String, Object> place = new LinkedHashMap<>();
+    place.put("x", -70.0);
+    place.put("y", 30.0);
+    Map<String, Object> stored = new LinkedHashMap<>();
+    stored.put("layoutId", samples.get(SAMPLE).document().layoutId());
+    stored.put("release", Body.of(place));
+    stored.put("durationS", 12.0);
+    stored.put("thin", 0.1);
+    Map<String, Object> pushed = new LinkedHashMap<>();
+    pushed.put("x", 1.2);
+    pushed.put("y", 0.4);
+    pushed.put("vx", 0.1);
+    Map<String, Object> whole = new LinkedHashMap<>();
+    whole.put("layout", samples.get("paper-triangle").sent());
+    whole.put("release", Body.of(pushed));
+    Map<String, Body> examples = new LinkedHashMap<>();
+    examples.put("stored-layout", Body.of(stored));
+    examples.put("whole-layout", Body.of(whole));
+    return examples;
+  }
+
+  @Bean
+  OperationDescription describeGetTrace() {
+    return new OperationDescription(
+        "getTrace",
+        TAG,
+        "Get a trace",
+        "The trace of an id: the document, or the path as a table.",
+        List.of(traceId()),
+        Optional.empty(),
+        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT)),
+        List.of(404));
+  }
+
+  @Bean
+  OperationDescription describeGetTracePath() {
+    return new OperationDescription(
+        "getTracePath",
+        TAG,
+        "Get the picture of a trace",
+        "The plate, its magnets and the path: thin beyond what a hand can foretell, broken beyond"
+            + " what can be trusted.",
+        List.of(traceId(), width()),
+        Optional.empty(),
+        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE)),
+        List.of(404));
+  }
+
+  @Bean
+  OperationDescription describeGetLayoutTrace() {
+    List<ParameterText> parameters = new ArrayList<>(release());
+    parameters.add(
+        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
+    parameters.add(
+        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+    parameters.add(
+        parameter(
+            "placingAccuracy",
+            TraceShapes.ACCURACY,
+            "How exactly a hand places the bob, in the layout's unit of length.",
+            "1"));
+    parameters.add(
+        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+    parameters.add(width());
+    parameters.add(
+        new ParameterText(
+            "value",
+            false,
+            ChoiceShape.of(
+                Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
+            "One value as text, for a cell of a spreadsheet.",
+            "sealedAtS"));
+    return new OperationDescription(
+        "getLayoutTrace",
+        TAG,
+        "Follow one release by address alone",
+        "As createTrace, for clients that cannot post. Every figure of the layout may be changed on"
+            + " the way, as in getLayoutVariant.",
+        parameters,
+        Optional.empty(),
+        List.of(
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE)),
+        List.of(404, 422));
+  }
+
+  @Bean
+  OperationDescription describeGetOutcome() {
+    return new OperationDescription(
+        "getOutcome",
+        TAG,
+        "Ask where one release ends",
+        "The rest point where the bob settles; as text its label, or its place in words. Every figure"
+            + " of the layout may be changed on the way, as in getLayoutVariant.",
+        release(),
+        Optional.empty(),
+        List.of(
+            new AnswerText(
+                200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME)),
+        List.of(404, 422));
+  }
+
+  private List<ParameterText> release() {
+    return List.of(
+        new ParameterText(
+            "layoutId",
+            true,
+            new TextShape(60),
+            "The layout's id.",
+            samples.get(SAMPLE).document().layoutId()),
+        parameter("x", TraceShapes.PLACE, "Where the bob is let go; must be given.", "-70"),
+        parameter("y", TraceShapes.PLACE, "Where the bob is let go; must be given.", "30"),
+        parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
+        parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
+  }
+
+  private static ParameterText parameter(
+      String name, NumberShape shape, String text, String example) {
+    return new ParameterText(name, false, shape, text, example);
+  }
+
+  private static ParameterText traceId() {
+    return new ParameterText(
+        "traceId", true, new TextShape(60), "The trace's id, as createTrace gave it.", "trc-…");
+  }
+
+  private static ParameterText width() {
+    return parameter("width", NumberShape.count(64, 4_096), "Width of a PNG in pixels.", "1200");
+  }
+}
