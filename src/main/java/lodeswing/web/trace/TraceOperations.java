@@ -1,36 +1,50 @@
 package lodeswing.web.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
-import lodeswing.web.layout.SampleLayouts;
+import lodeswing.web.layout.SampleLayouts.Sample;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
+import lodeswing.web.openapi.PendingAnswer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
 /** What the operations on traces and outcomes say about themselves. */
 @Configuration(proxyBeanMethods = false)
 class TraceOperations {
-
   private static final String TAG = "Traces";
-  private static final String SAMPLE = "three-stations";
+  private static final ParameterText TRACE_ID =
+      new ParameterText(
+          "traceId",
+          true,
+          new TextShape(60),
+          "The trace's id, as createTrace answers it.",
+          "trc-aaaaaaaaaaaaaaaaaaaaaaaaaa");
+  private static final ParameterText WIDTH =
+      new ParameterText(
+          "width",
+          false,
+          NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH).in("pixels"),
+          "Width of a PNG picture; SVG scales by itself.",
+          "1200");
 
-  private final SampleLayouts samples;
+  private final Sample sample;
 
   TraceOperations(LayoutStore layouts) {
-    this.samples = layouts.samples();
+    sample = layouts.samples().all().get(0);
   }
 
   @Bean
@@ -39,127 +53,110 @@ class TraceOperations {
         "createTrace",
         TAG,
         "Follow one release",
-        "Follows the bob from its release until it has settled and answers the path, what happened"
-            + " on the way, where it comes to rest, from when on that was certain, and until when"
-            + " the path can be trusted. The same request always has the same id and the same bytes.",
+        "Computes the path of one release, where it comes to rest, and how far the path can be"
+            + " trusted and foretold. The same request always has the same id.",
         List.of(
             new ParameterText(
                 "dry-run",
                 false,
                 new FlagShape(),
-                "true: estimate only, compute nothing.",
+                "true: answer the id and the cost, compute and store nothing.",
                 "false")),
         Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
         List.of(
-            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
             new AnswerText(
-                202,
-                "Still being computed; Location names the job.",
-                TraceShapes.PENDING,
-                List.of(TraceController.DOCUMENT.get(0)))),
-        List.of(404, 413, 415, 422));
+                200, "The trace, or its estimate.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 413, 415, 422, 503));
   }
 
+  /** Short ones: whoever tries them has an answer at once. */
   private Map<String, Body> examples() {
-    Map<String, Object> place = new LinkedHashMap<>();
-    place.put("x", -70.0);
-    place.put("y", 30.0);
     Map<String, Object> stored = new LinkedHashMap<>();
-    stored.put("layoutId", samples.get(SAMPLE).document().layoutId());
-    stored.put("release", Body.of(place));
-    stored.put("durationS", 12.0);
-    stored.put("thin", 0.1);
-    Map<String, Object> pushed = new LinkedHashMap<>();
-    pushed.put("x", 1.2);
-    pushed.put("y", 0.4);
-    pushed.put("vx", 0.1);
+    stored.put("layoutId", sample.document().layoutId());
+    stored.put("release", place(80, 30));
+    stored.put("durationS", 20.0);
     Map<String, Object> whole = new LinkedHashMap<>();
-    whole.put("layout", samples.get("paper-triangle").sent());
-    whole.put("release", Body.of(pushed));
+    whole.put("layout", sample.sent());
+    whole.put("release", place(-60, 45));
+    whole.put("durationS", 10.0);
+    whole.put("sampleIntervalS", 0.05);
+    whole.put("placingAccuracy", 2.0);
+    whole.put("thin", 0.5);
     Map<String, Body> examples = new LinkedHashMap<>();
     examples.put("stored-layout", Body.of(stored));
     examples.put("whole-layout", Body.of(whole));
     return examples;
   }
 
+  private static Body place(double x, double y) {
+    Map<String, Object> place = new LinkedHashMap<>();
+    place.put("x", x);
+    place.put("y", y);
+    return Body.of(place);
+  }
+
   @Bean
   OperationDescription describeGetTrace() {
-    return new OperationDescription(
+    return reading(
         "getTrace",
-        TAG,
         "Get a trace",
-        "The trace of an id: the document, or the path as a table.",
-        List.of(traceId()),
-        Optional.empty(),
-        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT)),
-        List.of(404));
+        "A trace by its id; what is answered for an id never changes.",
+        List.of(TRACE_ID),
+        new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT));
   }
 
   @Bean
   OperationDescription describeGetTracePath() {
-    return new OperationDescription(
+    return reading(
         "getTracePath",
-        TAG,
         "Get the picture of a trace",
-        "The plate, its magnets and the path: thin beyond what a hand can foretell, broken beyond"
-            + " what can be trusted.",
-        List.of(traceId(), width()),
-        Optional.empty(),
-        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE)),
-        List.of(404));
+        "The path over the plate, with its magnets, legend and a description in words.",
+        List.of(TRACE_ID, WIDTH),
+        new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE));
   }
 
   @Bean
   OperationDescription describeGetLayoutTrace() {
     List<ParameterText> parameters = new ArrayList<>(release());
     parameters.add(
-        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
+        optional("durationS", TraceShapes.DURATION, "How long samples are taken.", "30"));
     parameters.add(
-        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+        optional("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
     parameters.add(
-        parameter(
-            "placingAccuracy",
-            TraceShapes.ACCURACY,
-            "How exactly a hand places the bob, in the layout's unit of length.",
-            "1"));
+        optional(
+            "placingAccuracy", TraceShapes.ACCURACY, "How exactly a hand places the bob.", "1"));
     parameters.add(
-        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
-    parameters.add(width());
+        optional(
+            "thin", TraceShapes.THIN, "How far a line between kept samples may be off.", "0.5"));
+    parameters.add(WIDTH);
     parameters.add(
         new ParameterText(
             "value",
             false,
             ChoiceShape.of(
-                Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
-            "One value as text, for a cell of a spreadsheet.",
+                Stream.of(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
+            "A single value as text, for a cell.",
             "sealedAtS"));
-    return new OperationDescription(
+    return reading(
         "getLayoutTrace",
-        TAG,
-        "Follow one release by address alone",
-        "As createTrace, for clients that cannot post. Every figure of the layout may be changed on"
-            + " the way, as in getLayoutVariant.",
+        "Follow one release by one address",
+        "What createTrace answers, for clients that cannot post. Figures of the layout may be"
+            + " changed on the way, such as gapMm=30.",
         parameters,
-        Optional.empty(),
-        List.of(
-            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE)),
-        List.of(404, 422));
+        new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE));
   }
 
   @Bean
   OperationDescription describeGetOutcome() {
-    return new OperationDescription(
+    return reading(
         "getOutcome",
-        TAG,
-        "Ask where one release ends",
-        "The rest point where the bob settles; as text its label, or its place in words. Every figure"
-            + " of the layout may be changed on the way, as in getLayoutVariant.",
+        "Tell where one release settles",
+        "format=text gives the label alone. Figures of the layout may be changed on the way, such"
+            + " as gapMm=30.",
         release(),
-        Optional.empty(),
-        List.of(
-            new AnswerText(
-                200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME)),
-        List.of(404, 422));
+        new AnswerText(
+            200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME));
   }
 
   private List<ParameterText> release() {
@@ -169,24 +166,32 @@ class TraceOperations {
             true,
             new TextShape(60),
             "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()),
-        parameter("x", TraceShapes.PLACE, "Where the bob is let go; must be given.", "-70"),
-        parameter("y", TraceShapes.PLACE, "Where the bob is let go; must be given.", "30"),
-        parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
-        parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
+            sample.document().layoutId()),
+        new ParameterText("x", false, TraceShapes.PLACE, "Place of release.", "80", true),
+        new ParameterText("y", false, TraceShapes.PLACE, "Place of release.", "30", true),
+        optional("vx", TraceShapes.SPEED, "Push along x.", "0"),
+        optional("vy", TraceShapes.SPEED, "Push along y.", "0"));
   }
 
-  private static ParameterText parameter(
+  private static ParameterText optional(
       String name, NumberShape shape, String text, String example) {
     return new ParameterText(name, false, shape, text, example);
   }
 
-  private static ParameterText traceId() {
-    return new ParameterText(
-        "traceId", true, new TextShape(60), "The trace's id, as createTrace gave it.", "trc-…");
-  }
-
-  private static ParameterText width() {
-    return parameter("width", NumberShape.count(64, 4_096), "Width of a PNG in pixels.", "1200");
+  private static OperationDescription reading(
+      String operationId,
+      String summary,
+      String description,
+      List<ParameterText> parameters,
+      AnswerText answer) {
+    return new OperationDescription(
+        operationId,
+        TAG,
+        summary,
+        description,
+        parameters,
+        Optional.empty(),
+        List.of(answer, PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 }
