@@ -162,11 +162,7 @@ class TraceOperations {
   private List<ParameterText> release() {
     return List.of(
         new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            sample.document().layoutId()),
+            "layoutId", true, new TextShape(60), "The layout's id.", sample.document().layoutId()),
         new ParameterText("x", false, TraceShapes.PLACE, "Place of release.", "80", true),
         new ParameterText("y", false, TraceShapes.PLACE, "Place of release.", "30", true),
         optional("vx", TraceShapes.SPEED, "Push along x.", "0"),

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Every sample layout has rest points that are named, and one release that comes to one of them. */
+/**
+ * Every sample layout has rest points that are named, and one release that comes to one of them.
+ */
 class SampleRestPointsOverHttpTest {
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
@@ -20,12 +22,20 @@ class SampleRestPointsOverHttpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "three-stations", "one-well", "quiet-plate", "closed-doors", "turned-centre",
-        "uneven-coast", "y-cord", "heavy-bar", "kitchen-drawer", "crowded-shelf", "paper-triangle"
+        "three-stations",
+        "one-well",
+        "quiet-plate",
+        "closed-doors",
+        "turned-centre",
+        "uneven-coast",
+        "y-cord",
+        "heavy-bar",
+        "kitchen-drawer",
+        "crowded-shelf",
+        "paper-triangle"
       })
   void releaseComesToANamedRestPointAndIsDrawn(String name) {
-    String id =
-        given().queryParam("format", "text").get("/v1/sample-layouts/" + name).asString();
+    String id = given().queryParam("format", "text").get("/v1/sample-layouts/" + name).asString();
     String layout = "/v1/layouts/" + id;
 
     Response points = given().queryParam("wait", 60).get(layout + "/rest-points");
@@ -59,8 +69,7 @@ class SampleRestPointsOverHttpTest {
     if (trace.path("settledAtS") != null) {
       assertTrue(ids.contains(trace.<String>path("outcome.restPointId")), trace.asString());
     }
-    Response picture =
-        given().queryParam("format", "png").get(trace.<String>path("links.path"));
+    Response picture = given().queryParam("format", "png").get(trace.<String>path("links.path"));
     assertEquals(200, picture.statusCode());
     if (name.equals("closed-doors")) {
       assertTrue(trace.path("notes").toString().contains("not over a magnet"), trace.asString());

@@ -129,7 +129,11 @@ class TracesOverHttpTest {
     assertEquals(1, picture.getElementsByTagName("desc").getLength());
     assertEquals("T", picture.getElementsByTagName("title").item(0).getTextContent());
     byte[] png =
-        given().queryParam("format", "png").queryParam("width", 640).get(url + "/path").asByteArray();
+        given()
+            .queryParam("format", "png")
+            .queryParam("width", 640)
+            .get(url + "/path")
+            .asByteArray();
     assertEquals(640, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
   }
 
@@ -167,22 +171,21 @@ class TracesOverHttpTest {
     assertFalse(answer.asString().contains("energyJ"), answer.asString());
     assertFalse(answer.asString().contains(" mm"), answer.asString());
     assertFalse(answer.asString().contains("Mm\""), answer.asString());
-    String csv = given().queryParam("format", "csv").get(answer.<String>path("links.self")).asString();
+    String csv =
+        given().queryParam("format", "csv").get(answer.<String>path("links.self")).asString();
     assertTrue(csv.startsWith("t,x,y,vx,vy,energy\r\n"), csv);
   }
 
   @Test
   void fiveFaultsGiveFiveErrors() {
-    post(
-            body(RIG.replace("\"gapMm\"", "\"gabMm\""), "\"release\":{\"x\":\"a\"},\"durationS\":-1"))
+    post(body(RIG.replace("\"gapMm\"", "\"gabMm\""), "\"release\":{\"x\":\"a\"},\"durationS\":-1"))
         .then()
         .statusCode(400)
         .contentType("application/problem+json")
         .body("errors", hasSize(5))
         .body(
             "errors.pointer",
-            hasItems(
-                "/layout/gabMm", "/layout/gapMm", "/release/x", "/release/y", "/durationS"));
+            hasItems("/layout/gabMm", "/layout/gapMm", "/release/x", "/release/y", "/durationS"));
   }
 
   @Test
@@ -193,11 +196,10 @@ class TracesOverHttpTest {
         .body("code", equalTo("impossible-release"))
         // 400 mm times the sine of 60 degrees
         .body("errors[0].detail", containsString("346 mm"));
-    post(
-            body(
-                RIG.replace("\"gapMm\":28", "\"gapMm\":8")
-                    .replace("\"x\":35", "\"x\":60,\"bottomMm\":6"),
-                "\"release\":{\"x\":60,\"y\":0}"))
+    post(body(
+            RIG.replace("\"gapMm\":28", "\"gapMm\":8")
+                .replace("\"x\":35", "\"x\":60,\"bottomMm\":6"),
+            "\"release\":{\"x\":60,\"y\":0}"))
         .then()
         .statusCode(422)
         .body("code", equalTo("impossible-release"))
@@ -273,10 +275,7 @@ class TracesOverHttpTest {
     assertEquals(
         "Grove",
         given()
-            .get(
-                "/v1/layouts/"
-                    + sample("one-well")
-                    + "/outcome?x=60&y=20&format=text&gapMm=29.5")
+            .get("/v1/layouts/" + sample("one-well") + "/outcome?x=60&y=20&format=text&gapMm=29.5")
             .asString());
   }
 
@@ -307,7 +306,8 @@ class TracesOverHttpTest {
   @Test
   void answerOutlivesARestart(@TempDir Path folder) throws IOException {
     try (RunningService own = RunningService.onFolder(folder).start()) {
-      Response first = own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
+      Response first =
+          own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
       String url = first.header("Location");
       Response before = own.given().get(url);
       own.restart();
@@ -319,7 +319,8 @@ class TracesOverHttpTest {
       assertEquals(before.header("ETag"), after.header("ETag"));
       assertTrue(after.header("Cache-Status").contains("store"), after.header("Cache-Status"));
       own.given().header("If-None-Match", after.header("ETag")).get(url).then().statusCode(304);
-      Response again = own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
+      Response again =
+          own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
       assertArrayEquals(first.asByteArray(), again.asByteArray());
     }
   }
