@@ -85,13 +85,13 @@ record CanonicalForm(Body body, SentPlaces places) {
       List<Body> single = sent.objects("magnets");
       List<Body> patterns = sent.objects("patterns");
       int count = single.size() + patterns.stream().mapToInt(MagnetPatterns::count).sum();
-      if (count > MagnetShapes.MOST_MAGNETS) {
+      if (count > LayoutShapes.MOST_MAGNETS) {
         faults.add(
             sent.pointer("patterns"),
             "makes "
                 + count
                 + " magnets with those of magnets; at most "
-                + MagnetShapes.MOST_MAGNETS
+                + LayoutShapes.MOST_MAGNETS
                 + " are computed");
         return;
       }

@@ -18,7 +18,19 @@ public final class LayoutShapes {
   /** Standard acceleration of gravity [m/s^2] (3rd CGPM, 1901). */
   static final double STANDARD_GRAVITY = 9.80665;
 
-  private static final Shape TITLE = new TextShape(120);
+  /** Longest title. */
+  public static final int TITLE_CHARACTERS = 120;
+
+  /** Longest label of a magnet. */
+  public static final int LABEL_CHARACTERS = 40;
+
+  /** Most magnets on one plate, those of patterns included. */
+  public static final int MOST_MAGNETS = 200;
+
+  /** Most parts along one bar. */
+  public static final int MOST_BAR_PARTS = 50;
+
+  private static final Shape TITLE = new TextShape(TITLE_CHARACTERS);
   private static final Shape MILLIMETRES = NumberShape.between(0, 20_000).in("millimetres");
   private static final Shape SMALL = NumberShape.between(0, 100).in("millimetres");
   private static final Shape PLAIN = NumberShape.between(-1000, 1000);
@@ -34,7 +46,7 @@ public final class LayoutShapes {
                   .optional("stock", MagnetShapes.STOCK, "Magnets named once.")
                   .withDefault(
                       "magnets",
-                      new ListShape(MagnetShapes.SENT, 0, MagnetShapes.MOST_MAGNETS),
+                      new ListShape(MagnetShapes.SENT, 0, MOST_MAGNETS),
                       List.of(),
                       "The magnets of the plate, at most 200 with those of patterns.")
                   .withDefault(
@@ -54,7 +66,7 @@ public final class LayoutShapes {
               bench("StoredBenchLayout")
                   .withDefault(
                       "magnets",
-                      new ListShape(MagnetShapes.PLACED, 0, MagnetShapes.MOST_MAGNETS),
+                      new ListShape(MagnetShapes.PLACED, 0, MOST_MAGNETS),
                       List.of(),
                       "The magnets of the plate.")),
           Map.of());
@@ -197,7 +209,7 @@ public final class LayoutShapes {
         .required("height", NumberShape.between(0.001, 1000), "Height of the bob's plane.")
         .withDefault(
             "magnets",
-            new ListShape(attractor, 0, MagnetShapes.MOST_MAGNETS),
+            new ListShape(attractor, 0, MOST_MAGNETS),
             List.of(),
             "The point magnets.")
         .build();

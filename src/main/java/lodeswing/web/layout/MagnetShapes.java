@@ -14,11 +14,8 @@ import lodeswing.web.body.TextShape;
 
 /** The shapes of magnets: on the bob, on the plate, in stock and in patterns. */
 final class MagnetShapes {
-  /** Most magnets on a plate, patterns expanded. */
-  static final int MOST_MAGNETS = 200;
-
   static final Shape POLE = ChoiceShape.of("north", "south");
-  static final TextShape LABEL = new TextShape(40);
+  static final TextShape LABEL = new TextShape(LayoutShapes.LABEL_CHARACTERS);
   static final Shape PLACE = NumberShape.between(-5000, 5000).in("millimetres");
 
   private static final Shape SIZE = NumberShape.between(0.2, 500).in("millimetres");
@@ -188,7 +185,7 @@ final class MagnetShapes {
     kinds.put(
         "ring",
         pattern("ring", "Magnets evenly on a circle, anticlockwise.")
-            .required("count", NumberShape.count(1, MOST_MAGNETS), "How many.")
+            .required("count", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many.")
             .required("radiusMm", NumberShape.between(1, 2000).in("millimetres"), "Radius.")
             .withDefault("startDeg", TURN, 0.0, "Angle of the first magnet from +x.")
             .withDefault("x", PLACE, 0.0, "Centre of the circle.")
@@ -197,8 +194,8 @@ final class MagnetShapes {
     kinds.put(
         "grid",
         pattern("grid", "Magnets in rows and columns, row by row from the lower left.")
-            .required("columns", NumberShape.count(1, MOST_MAGNETS), "How many along x.")
-            .required("rows", NumberShape.count(1, MOST_MAGNETS), "How many along y.")
+            .required("columns", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many along x.")
+            .required("rows", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many along y.")
             .required("spacingMm", spacing, "Distance of neighbours in a row.")
             .optional("rowSpacingMm", spacing, "Distance of rows; as in a row if left out.")
             .withDefault("turnDeg", TURN, 0.0, "Turn of the whole grid, anticlockwise.")
@@ -217,7 +214,7 @@ final class MagnetShapes {
     kinds.put(
         "line",
         pattern("line", "Magnets evenly from one place to another, both included.")
-            .required("count", NumberShape.count(2, MOST_MAGNETS), "How many.")
+            .required("count", NumberShape.count(2, LayoutShapes.MOST_MAGNETS), "How many.")
             .required("x", PLACE, "Place of the first.")
             .required("y", PLACE, "Place of the first.")
             .required("toX", PLACE, "Place of the last.")
@@ -235,12 +232,12 @@ final class MagnetShapes {
         .exactlyOneOf(List.of("of"), List.of("magnet"))
         .optional(
             "poles",
-            new ListShape(POLE, 1, MOST_MAGNETS),
+            new ListShape(POLE, 1, LayoutShapes.MOST_MAGNETS),
             "Poles that face up, one after the other, begun again at its end.")
         .optional("bottomMm", BOTTOM, BOTTOM_TEXT + " Goes before the stock's.")
         .optional(
             "labels",
-            new ListShape(LABEL, 1, MOST_MAGNETS),
+            new ListShape(LABEL, 1, LayoutShapes.MOST_MAGNETS),
             "Labels one after the other; magnets past its end have none.");
   }
 }

@@ -55,7 +55,7 @@ final class PendulumShapes {
                 "Distance between the two crossed axes that hook and eye make.")
             .required(
                 "parts",
-                new ListShape(part(), 1, 50),
+                new ListShape(part(), 1, LayoutShapes.MOST_BAR_PARTS),
                 "The parts along the bar, apart from the bob magnet.")
             .optional(
                 "bobFromTopMm",

@@ -5,7 +5,8 @@ import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.boot.context.properties.bind.DefaultValue;
 
 /**
- * Every limit of the service, set under {@code lodeswing.limits}.
+ * Every limit that an operator may set, under {@code lodeswing.limits}; what a body may hold is
+ * fixed by its shapes.
  *
  * <p>More components than usual: one for each limit, so that there is one place for all of them.
  */
@@ -15,17 +16,6 @@ public record Limits(
         int bodyBytes,
     @Stated(unit = "character", meaning = "longest address with its query") @DefaultValue("8192")
         int urlCharacters,
-    @Stated(unit = "level", meaning = "deepest nesting of a JSON body") @DefaultValue("32")
-        int nestingLevels,
-    @Stated(unit = "fault", meaning = "most faults that one problem lists") @DefaultValue("100")
-        int faults,
-    @Stated(unit = "character", meaning = "longest title of a layout") @DefaultValue("120")
-        int titleCharacters,
-    @Stated(unit = "character", meaning = "longest label of a magnet") @DefaultValue("40")
-        int labelCharacters,
-    @Stated(unit = "magnet", meaning = "most magnets on one plate") @DefaultValue("200")
-        int magnets,
-    @Stated(unit = "part", meaning = "most parts along one bar") @DefaultValue("50") int barParts,
     @Stated(
             unit = "s",
             meaning = "longest trace; model time units where the layout is a textbook one")
@@ -55,12 +45,6 @@ public record Limits(
     double[] all = {
       bodyBytes,
       urlCharacters,
-      nestingLevels,
-      faults,
-      titleCharacters,
-      labelCharacters,
-      magnets,
-      barParts,
       durationS,
       samplesPerTrace,
       stepsPerTrace,

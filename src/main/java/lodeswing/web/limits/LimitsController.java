@@ -5,6 +5,10 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.body.FaultList;
+import lodeswing.web.layout.LayoutShapes;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
@@ -21,6 +25,26 @@ final class LimitsController {
 
   private static final List<Representation> OFFERED =
       List.of(Representation.JSON, Representation.CBOR);
+
+  /** Part of the contract, so that a layout accepted here is accepted everywhere. */
+  private static final List<LimitLine> FIXED =
+      List.of(
+          new LimitLine(
+              "nestingLevels", BodyReader.DEEPEST, "level", "deepest nesting of a JSON body"),
+          new LimitLine("faults", FaultList.LISTED, "fault", "most faults that one problem lists"),
+          new LimitLine(
+              "titleCharacters",
+              LayoutShapes.TITLE_CHARACTERS,
+              "character",
+              "longest title of a layout"),
+          new LimitLine(
+              "labelCharacters",
+              LayoutShapes.LABEL_CHARACTERS,
+              "character",
+              "longest label of a magnet"),
+          new LimitLine(
+              "magnets", LayoutShapes.MOST_MAGNETS, "magnet", "most magnets on one plate"),
+          new LimitLine("barParts", LayoutShapes.MOST_BAR_PARTS, "part", "most parts along one bar"));
 
   private final Limits limits;
   private final JsonMapper json;
@@ -52,7 +76,9 @@ final class LimitsController {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, OFFERED);
     List<LimitLine> lines =
-        Arrays.stream(Limits.class.getRecordComponents()).map(this::line).toList();
+        Stream.concat(
+                Arrays.stream(Limits.class.getRecordComponents()).map(this::line), FIXED.stream())
+            .toList();
     return Reply.ofJson(form, json.writeValueAsBytes(new LimitList(lines)))
         .cache(CachePolicy.REVALIDATE)
         .to(request);

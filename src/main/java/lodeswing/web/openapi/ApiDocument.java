@@ -107,7 +107,7 @@ final class ApiDocument implements OpenApiCustomizer {
     return new Parameter()
         .name(text.name())
         .in(text.inPath() ? "path" : "query")
-        .required(text.inPath())
+        .required(text.required())
         .description(text.text())
         .example(text.example())
         .schema(schema(text.shape(), components));
@@ -127,18 +127,21 @@ final class ApiDocument implements OpenApiCustomizer {
             "inline: errors come as one line of text with status 200, for spreadsheets.",
             List.of("inline", "status")),
         general(
-            GeneralParameters.WAIT.name(),
-            "Seconds to wait for a result before an answer that says it is pending.",
+            GeneralParameters.LANG.name(),
+            "Language of texts and notes, as a tag such as en; goes before Accept-Language.",
             List.of()),
         general(
             GeneralParameters.DECIMAL.name(),
-            "Decimal sign of figures in text and tables, and of figures in the query.",
+            "Decimal sign of numbers in CSV and text; comma also makes the semicolon separate.",
             List.of("point", "comma")),
         general(
             GeneralParameters.BOM.name(),
-            "true: a table begins with a byte-order mark.",
-            List.of("true", "false")),
-        general(GeneralParameters.LANG.name(), "Language of texts; English so far.", List.of()),
+            "true: CSV begins with a byte-order mark.",
+            Map.of("type", "boolean", "default", false)),
+        general(
+            GeneralParameters.WAIT.name(),
+            "Seconds to wait for a result before a pending answer; goes before Prefer.",
+            Map.of("type", "integer", "minimum", 0, "maximum", 3600)),
         general(GeneralParameters.CB.name(), "No effect; forces a refresh.", List.of()));
   }
 
@@ -148,6 +151,10 @@ final class ApiDocument implements OpenApiCustomizer {
     if (!words.isEmpty()) {
       schema.put("enum", words);
     }
+    return general(name, text, schema);
+  }
+
+  private static Parameter general(String name, String text, Map<String, Object> schema) {
     return new Parameter().name(name).in("query").description(text).schema(schema(schema));
   }
 

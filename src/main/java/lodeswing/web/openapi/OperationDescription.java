@@ -44,9 +44,16 @@ public record OperationDescription(
    * @param shape what it takes
    * @param text what it means
    * @param example a value that works
+   * @param required whether nothing is answered without it
    */
   public record ParameterText(
-      String name, boolean inPath, Shape shape, String text, String example) {}
+      String name, boolean inPath, Shape shape, String text, String example, boolean required) {
+
+    /** A parameter that is required only as part of the path. */
+    public ParameterText(String name, boolean inPath, Shape shape, String text, String example) {
+      this(name, inPath, shape, text, example, inPath);
+    }
+  }
 
   /**
    * A body.

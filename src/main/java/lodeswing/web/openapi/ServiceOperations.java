@@ -55,19 +55,6 @@ class ServiceOperations {
               "One for each.")
           .build();
 
-  private static final ObjectShape JOB =
-      ObjectShape.named("Job", "A computation that outlives its request.")
-          .open()
-          .required("jobId", ANY_TEXT, "Its id.")
-          .required("kind", ANY_TEXT, "The resource its result belongs to.")
-          .required("state", ANY_TEXT, "waiting, running, done, failed or cancelled.")
-          .required("progress", NumberShape.between(0, 1), "Fraction done.")
-          .required("submittedAt", ANY_TEXT, "When it was asked for (RFC 3339).")
-          .optional("startedAt", ANY_TEXT, "When work on it began.")
-          .optional("finishedAt", ANY_TEXT, "When it ended.")
-          .required("resultUrl", ANY_TEXT, "Where the result is or will be.")
-          .build();
-
   @Bean
   OperationDescription describeGetLimits() {
     return reading(
@@ -107,7 +94,7 @@ class ServiceOperations {
         "Get a job",
         "How far a computation is, and where its result will be.",
         List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
-        ok(JOB, DOCUMENT));
+        ok(PendingAnswer.JOB, DOCUMENT));
   }
 
   private static AnswerText ok(ObjectShape answer, List<Representation> forms) {

@@ -98,7 +98,9 @@ public final class RestPointNames {
     }
     if (place.near().size() > 1
         && place.near().get(1).distance() < NEIGHBOUR * nearest.distance()) {
-      return "between " + magnet(nearest.magnet()) + " and " + magnet(place.near().get(1).magnet());
+      int one = nearest.magnet();
+      int other = place.near().get(1).magnet();
+      return "between " + magnet(Math.min(one, other)) + " and " + magnet(Math.max(one, other));
     }
     return "beside " + magnet(nearest.magnet());
   }

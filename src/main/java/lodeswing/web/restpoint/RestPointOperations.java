@@ -7,6 +7,7 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.openapi.PendingAnswer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -33,7 +34,8 @@ class RestPointOperations {
         Optional.empty(),
         List.of(
             new AnswerText(
-                200, "The rest points.", RestPointAnswers.DOCUMENT, RestPointController.OFFERED)),
-        List.of(404, 422));
+                200, "The rest points.", RestPointAnswers.DOCUMENT, RestPointController.OFFERED),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 }

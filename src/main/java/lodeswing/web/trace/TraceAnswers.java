@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lodeswing.analysis.trace.Samples;
@@ -72,7 +73,7 @@ final class TraceAnswers {
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
     members.put("units", Body.of(new LinkedHashMap<>(request.layout().units())));
-    path.restPoint().ifPresent(index -> members.put("outcome", outcome(index)));
+    outcome().ifPresent(outcome -> members.put("outcome", outcome));
     members.put("sure", path.sure());
     put(members, "sealedAtS", path.sealedAt());
     put(members, "settledAtS", path.settledAt());
@@ -83,9 +84,24 @@ final class TraceAnswers {
     members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);
   }
 
+  /** The rest point, or what ended the motion before; empty while undecided. */
+  private Optional<Body> outcome() {
+    return path.restPoint().isPresent()
+        ? Optional.of(outcome(path.restPoint().getAsInt()))
+        : path.ending().map(event -> ended(event.kind()));
+  }
+
+  private static Body ended(TraceEvent.Kind kind) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("kind", kind.word());
+    members.put("name", TraceWords.text(kind));
+    return Body.of(members);
+  }
+
   private Body outcome(int index) {
     RestPlace place = stored.places().get(index);
     Map<String, Object> members = new LinkedHashMap<>();
+    members.put("kind", "rest-point");
     members.put("restPointId", place.id());
     words.names().label(index).ifPresent(label -> members.put("label", label));
     members.put("name", words.names().name(index));

@@ -6,6 +6,7 @@ import lodeswing.analysis.trace.Trace;
 import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Limit;
+import lodeswing.core.motion.Motion;
 import lodeswing.job.Computation;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.limits.Limits;
@@ -20,9 +21,6 @@ import org.springframework.stereotype.Component;
 final class TraceComputations {
 
   private static final String KIND = "trace";
-
-  /** Plan distance at 60 degrees, as a share of the arm; a yoke's shorter axis reaches less far. */
-  private static final double FARTHEST = 0.866;
 
   private final Landscapes landscapes;
   private final Limits limits;
@@ -53,14 +51,7 @@ final class TraceComputations {
             .toState(spec.release())
             .orElseThrow(
                 () ->
-                    impossible(
-                        fromQuery,
-                        "lies beyond the angle of 60 degrees up to which the suspension is"
-                            + " computed; release within "
-                            + String.format(
-                                Locale.ROOT,
-                                "%.0f mm of the middle",
-                                1e3 * FARTHEST * landscape.planScale().perCoordinate())));
+                    impossible(fromQuery, beyond(landscape.motion())));
     for (Limit limit : landscape.motion().limits()) {
       if (!(limit.margin(start) > 0)) {
         throw impossible(fromQuery, reason(limit, start));
@@ -70,15 +61,28 @@ final class TraceComputations {
     return new StoredPath(new Trace(landscape).run(spec, start), places).written();
   }
 
+  /** Says how far out along each axis a release is possible. */
+  private static String beyond(Motion motion) {
+    double[] along = new double[4];
+    double[] across = new double[4];
+    motion.toPlan(new double[] {motion.reach(), 0, 0, 0}, along);
+    motion.toPlan(new double[] {0, motion.reach(), 0, 0}, across);
+    return String.format(
+        Locale.ROOT,
+        "lies beyond the angle of 60 degrees up to which the suspension is computed; along x a"
+            + " release is possible up to %.0f mm, along y up to %.0f mm",
+        Math.floor(along[0] * 1e3),
+        Math.floor(across[1] * 1e3));
+  }
+
   private static String reason(Limit limit, double[] start) {
-    String by = String.format(Locale.ROOT, "%.3g", -limit.margin(start));
-    String millimetres = String.format(Locale.ROOT, "%.3g mm", -1e3 * limit.margin(start));
+    double lacking = -limit.margin(start);
+    String by = String.format(Locale.ROOT, "%.3g", lacking);
+    String byMm = String.format(Locale.ROOT, "%.1f mm", lacking * 1e3);
     return switch (limit.kind()) {
-      case MAGNET_CONTACT ->
-          "puts the bob into a magnet, by " + millimetres + "; release elsewhere";
-      case PLATE_CONTACT ->
-          "puts the bob into the plate, by " + millimetres + "; release elsewhere";
-      case ANGLE_LIMIT -> "passes the greatest angle by " + by + " rad; release nearer";
+      case MAGNET_CONTACT -> "puts the bob into a magnet, by " + byMm + "; release elsewhere";
+      case PLATE_CONTACT -> "puts the bob into the plate, by " + byMm + "; release elsewhere";
+      case ANGLE_LIMIT -> "passes the greatest angle by " + by + " rad; release nearer to the middle";
       case SUSPENSION_SLACK ->
           "leaves the suspension slack, by " + by + " N; release where the magnets push less";
     };

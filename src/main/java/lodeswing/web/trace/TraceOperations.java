@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
@@ -17,6 +18,7 @@ import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
+import lodeswing.web.openapi.PendingAnswer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -52,12 +54,8 @@ class TraceOperations {
         Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
         List.of(
             new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
-            new AnswerText(
-                202,
-                "Still being computed; Location names the job.",
-                TraceShapes.PENDING,
-                List.of(TraceController.DOCUMENT.get(0)))),
-        List.of(404, 413, 415, 422));
+            PendingAnswer.ACCEPTED),
+        List.of(404, 413, 415, 422, 503));
   }
 
   private Map<String, Body> examples() {
@@ -91,8 +89,9 @@ class TraceOperations {
         "The trace of an id: the document, or the path as a table.",
         List.of(traceId()),
         Optional.empty(),
-        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT)),
-        List.of(404));
+        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
   }
 
   @Bean
@@ -105,8 +104,9 @@ class TraceOperations {
             + " what can be trusted.",
         List.of(traceId(), width()),
         Optional.empty(),
-        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE)),
-        List.of(404));
+        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
   }
 
   @Bean
@@ -142,8 +142,9 @@ class TraceOperations {
         parameters,
         Optional.empty(),
         List.of(
-            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE)),
-        List.of(404, 422));
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 
   @Bean
@@ -158,8 +159,9 @@ class TraceOperations {
         Optional.empty(),
         List.of(
             new AnswerText(
-                200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME)),
-        List.of(404, 422));
+                200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 
   private List<ParameterText> release() {
@@ -170,8 +172,8 @@ class TraceOperations {
             new TextShape(60),
             "The layout's id.",
             samples.get(SAMPLE).document().layoutId()),
-        parameter("x", TraceShapes.PLACE, "Where the bob is let go; must be given.", "-70"),
-        parameter("y", TraceShapes.PLACE, "Where the bob is let go; must be given.", "30"),
+        new ParameterText("x", false, TraceShapes.PLACE, "Where the bob is let go.", "-70", true),
+        new ParameterText("y", false, TraceShapes.PLACE, "Where the bob is let go.", "30", true),
         parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
         parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
   }
@@ -187,6 +189,6 @@ class TraceOperations {
   }
 
   private static ParameterText width() {
-    return parameter("width", NumberShape.count(64, 4_096), "Width of a PNG in pixels.", "1200");
+    return parameter("width", NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH), "Width of a PNG in pixels.", "1200");
   }
 }

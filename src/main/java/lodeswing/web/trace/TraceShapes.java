@@ -85,11 +85,12 @@ final class TraceShapes {
           .build();
 
   static final ObjectShape OUTCOME =
-      ObjectShape.named("Outcome", "Where the bob comes to rest.")
+      ObjectShape.named("Outcome", "Where the bob comes to rest, or what ends its motion before.")
           .open()
-          .required("restPointId", TEXT, "The rest point's id.")
+          .required("kind", TEXT, "rest-point, or the kind of the event that ends the motion.")
+          .optional("restPointId", TEXT, "The rest point's id.")
           .optional("label", TEXT, "The label it stands for.")
-          .required("name", TEXT, "The label, or the place in words.")
+          .required("name", TEXT, "The label, or the place or the event in words.")
           .build();
 
   /** Members that the answers of a trace and of an outcome share. */
@@ -127,15 +128,6 @@ final class TraceShapes {
       common("OutcomeAnswer", "Where one release ends.")
           .required("x", NUMBER, "The release.")
           .required("y", NUMBER, "The release.")
-          .build();
-
-  /** What is answered while the work goes on. */
-  static final ObjectShape PENDING =
-      ObjectShape.named("PendingTrace", "The job that computes the trace.")
-          .open()
-          .required("jobId", TEXT, "The job.")
-          .required("state", TEXT, "waiting or running.")
-          .required("resultUrl", TEXT, "Where the trace will be.")
           .build();
 
   private TraceShapes() {}

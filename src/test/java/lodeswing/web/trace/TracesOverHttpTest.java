@@ -198,7 +198,7 @@ class TracesOverHttpTest {
         .then()
         .statusCode(422)
         .body("code", equalTo("impossible-release"))
-        .body("errors.detail", hasItem(containsString("364 mm")));
+        .body("errors.detail", hasItem(containsString("along x a release is possible up to 363 mm")));
     post(request(layout, ",\"durationS\":3000,\"sampleIntervalS\":0.001"))
         .then()
         .statusCode(422)
