@@ -2,7 +2,6 @@ package lodeswing.web.restpoint;
 
 import java.util.List;
 import java.util.Optional;
-import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
@@ -18,29 +17,24 @@ class RestPointOperations {
 
   @Bean
   OperationDescription describeListRestPoints(LayoutStore layouts) {
-    String sample = layouts.samples().all().get(0).document().layoutId();
     return new OperationDescription(
         "listRestPoints",
         "Rest points",
-        "List where the bob can come to rest",
-        "Every stable rest point with its energy, the barrier of its well and the periods of small"
-            + " swings there; the saddles between them; the borders of the model. Figures of the"
-            + " layout may be changed on the way.",
+        "List where the bob can rest",
+        "Every stable rest point with the energy that keeps the bob there and its small-swing"
+            + " periods, the saddles between them, and the places where the model stops to hold."
+            + " Every figure of the layout may be changed on the way, as in getLayoutVariant.",
         List.of(
-            new ParameterText("layoutId", true, new TextShape(60), "The layout's id.", sample),
             new ParameterText(
-                "gapMm",
-                false,
-                NumberShape.between(-1000, 5000).in("millimetres"),
-                "A new gap; other figures likewise.",
-                "30")),
+                "layoutId",
+                true,
+                new TextShape(60),
+                "The layout's id.",
+                layouts.samples().get("three-stations").document().layoutId())),
         Optional.empty(),
         List.of(
             new AnswerText(
-                200,
-                "The rest points; CSV has them without the saddles.",
-                RestPointAnswers.DOCUMENT,
-                RestPointController.OFFERED),
+                200, "The rest points.", RestPointAnswers.DOCUMENT, RestPointController.OFFERED),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
   }

@@ -49,7 +49,9 @@ final class TraceComputations {
         landscape
             .motion()
             .toState(spec.release())
-            .orElseThrow(() -> impossible(fromQuery, beyond(landscape.motion())));
+            .orElseThrow(
+                () ->
+                    impossible(fromQuery, beyond(landscape.motion())));
     for (Limit limit : landscape.motion().limits()) {
       if (!(limit.margin(start) > 0)) {
         throw impossible(fromQuery, reason(limit, start));
@@ -80,8 +82,7 @@ final class TraceComputations {
     return switch (limit.kind()) {
       case MAGNET_CONTACT -> "puts the bob into a magnet, by " + byMm + "; release elsewhere";
       case PLATE_CONTACT -> "puts the bob into the plate, by " + byMm + "; release elsewhere";
-      case ANGLE_LIMIT ->
-          "passes the greatest angle by " + by + " rad; release nearer to the middle";
+      case ANGLE_LIMIT -> "passes the greatest angle by " + by + " rad; release nearer to the middle";
       case SUSPENSION_SLACK ->
           "leaves the suspension slack, by " + by + " N; release where the magnets push less";
     };

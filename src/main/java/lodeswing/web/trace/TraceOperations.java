@@ -1,11 +1,11 @@
 package lodeswing.web.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
@@ -13,7 +13,7 @@ import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
-import lodeswing.web.layout.SampleLayouts.Sample;
+import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
@@ -25,26 +25,14 @@ import org.springframework.context.annotation.Configuration;
 /** What the operations on traces and outcomes say about themselves. */
 @Configuration(proxyBeanMethods = false)
 class TraceOperations {
-  private static final String TAG = "Traces";
-  private static final ParameterText TRACE_ID =
-      new ParameterText(
-          "traceId",
-          true,
-          new TextShape(60),
-          "The trace's id, as createTrace answers it.",
-          "trc-aaaaaaaaaaaaaaaaaaaaaaaaaa");
-  private static final ParameterText WIDTH =
-      new ParameterText(
-          "width",
-          false,
-          NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH).in("pixels"),
-          "Width of a PNG picture; SVG scales by itself.",
-          "1200");
 
-  private final Sample sample;
+  private static final String TAG = "Traces";
+  private static final String SAMPLE = "three-stations";
+
+  private final SampleLayouts samples;
 
   TraceOperations(LayoutStore layouts) {
-    sample = layouts.samples().all().get(0);
+    this.samples = layouts.samples();
   }
 
   @Bean
@@ -53,141 +41,154 @@ class TraceOperations {
         "createTrace",
         TAG,
         "Follow one release",
-        "Computes the path of one release, where it comes to rest, and how far the path can be"
-            + " trusted and foretold. The same request always has the same id.",
+        "Follows the bob from its release until it has settled and answers the path, what happened"
+            + " on the way, where it comes to rest, from when on that was certain, and until when"
+            + " the path can be trusted. The same request always has the same id and the same bytes.",
         List.of(
             new ParameterText(
                 "dry-run",
                 false,
                 new FlagShape(),
-                "true: answer the id and the cost, compute and store nothing.",
+                "true: estimate only, compute nothing.",
                 "false")),
         Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
         List.of(
-            new AnswerText(
-                200, "The trace, or its estimate.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
             PendingAnswer.ACCEPTED),
         List.of(404, 413, 415, 422, 503));
   }
 
-  /** Short ones: whoever tries them has an answer at once. */
   private Map<String, Body> examples() {
+    Map<String, Object> place = new LinkedHashMap<>();
+    place.put("x", -70.0);
+    place.put("y", 30.0);
     Map<String, Object> stored = new LinkedHashMap<>();
-    stored.put("layoutId", sample.document().layoutId());
-    stored.put("release", place(80, 30));
-    stored.put("durationS", 20.0);
+    stored.put("layoutId", samples.get(SAMPLE).document().layoutId());
+    stored.put("release", Body.of(place));
+    stored.put("durationS", 12.0);
+    stored.put("thin", 0.1);
+    Map<String, Object> pushed = new LinkedHashMap<>();
+    pushed.put("x", 1.2);
+    pushed.put("y", 0.4);
+    pushed.put("vx", 0.1);
     Map<String, Object> whole = new LinkedHashMap<>();
-    whole.put("layout", sample.sent());
-    whole.put("release", place(-60, 45));
-    whole.put("durationS", 10.0);
-    whole.put("sampleIntervalS", 0.05);
-    whole.put("placingAccuracy", 2.0);
-    whole.put("thin", 0.5);
+    whole.put("layout", samples.get("paper-triangle").sent());
+    whole.put("release", Body.of(pushed));
     Map<String, Body> examples = new LinkedHashMap<>();
     examples.put("stored-layout", Body.of(stored));
     examples.put("whole-layout", Body.of(whole));
     return examples;
   }
 
-  private static Body place(double x, double y) {
-    Map<String, Object> place = new LinkedHashMap<>();
-    place.put("x", x);
-    place.put("y", y);
-    return Body.of(place);
-  }
-
   @Bean
   OperationDescription describeGetTrace() {
-    return reading(
+    return new OperationDescription(
         "getTrace",
+        TAG,
         "Get a trace",
-        "A trace by its id; what is answered for an id never changes.",
-        List.of(TRACE_ID),
-        new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT));
+        "The trace of an id: the document, or the path as a table.",
+        List.of(traceId()),
+        Optional.empty(),
+        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
   }
 
   @Bean
   OperationDescription describeGetTracePath() {
-    return reading(
+    return new OperationDescription(
         "getTracePath",
+        TAG,
         "Get the picture of a trace",
-        "The path over the plate, with its magnets, legend and a description in words.",
-        List.of(TRACE_ID, WIDTH),
-        new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE));
+        "The plate, its magnets and the path: thin beyond what a hand can foretell, broken beyond"
+            + " what can be trusted.",
+        List.of(traceId(), width()),
+        Optional.empty(),
+        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
   }
 
   @Bean
   OperationDescription describeGetLayoutTrace() {
     List<ParameterText> parameters = new ArrayList<>(release());
     parameters.add(
-        optional("durationS", TraceShapes.DURATION, "How long samples are taken.", "30"));
+        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
     parameters.add(
-        optional("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
     parameters.add(
-        optional(
-            "placingAccuracy", TraceShapes.ACCURACY, "How exactly a hand places the bob.", "1"));
+        parameter(
+            "placingAccuracy",
+            TraceShapes.ACCURACY,
+            "How exactly a hand places the bob, in the layout's unit of length.",
+            "1"));
     parameters.add(
-        optional(
-            "thin", TraceShapes.THIN, "How far a line between kept samples may be off.", "0.5"));
-    parameters.add(WIDTH);
+        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+    parameters.add(width());
     parameters.add(
         new ParameterText(
             "value",
             false,
             ChoiceShape.of(
-                Stream.of(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
-            "A single value as text, for a cell.",
+                Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
+            "One value as text, for a cell of a spreadsheet.",
             "sealedAtS"));
-    return reading(
+    return new OperationDescription(
         "getLayoutTrace",
-        "Follow one release by one address",
-        "What createTrace answers, for clients that cannot post. Figures of the layout may be"
-            + " changed on the way, such as gapMm=30.",
+        TAG,
+        "Follow one release by address alone",
+        "As createTrace, for clients that cannot post. Every figure of the layout may be changed on"
+            + " the way, as in getLayoutVariant.",
         parameters,
-        new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE));
+        Optional.empty(),
+        List.of(
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, LayoutTraceController.TRACE),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 
   @Bean
   OperationDescription describeGetOutcome() {
-    return reading(
+    return new OperationDescription(
         "getOutcome",
-        "Tell where one release settles",
-        "format=text gives the label alone. Figures of the layout may be changed on the way, such"
-            + " as gapMm=30.",
+        TAG,
+        "Ask where one release ends",
+        "The rest point where the bob settles; as text its label, or its place in words. Every figure"
+            + " of the layout may be changed on the way, as in getLayoutVariant.",
         release(),
-        new AnswerText(
-            200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME));
+        Optional.empty(),
+        List.of(
+            new AnswerText(
+                200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
   }
 
   private List<ParameterText> release() {
     return List.of(
         new ParameterText(
-            "layoutId", true, new TextShape(60), "The layout's id.", sample.document().layoutId()),
-        new ParameterText("x", false, TraceShapes.PLACE, "Place of release.", "80", true),
-        new ParameterText("y", false, TraceShapes.PLACE, "Place of release.", "30", true),
-        optional("vx", TraceShapes.SPEED, "Push along x.", "0"),
-        optional("vy", TraceShapes.SPEED, "Push along y.", "0"));
+            "layoutId",
+            true,
+            new TextShape(60),
+            "The layout's id.",
+            samples.get(SAMPLE).document().layoutId()),
+        new ParameterText("x", false, TraceShapes.PLACE, "Where the bob is let go.", "-70", true),
+        new ParameterText("y", false, TraceShapes.PLACE, "Where the bob is let go.", "30", true),
+        parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
+        parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
   }
 
-  private static ParameterText optional(
+  private static ParameterText parameter(
       String name, NumberShape shape, String text, String example) {
     return new ParameterText(name, false, shape, text, example);
   }
 
-  private static OperationDescription reading(
-      String operationId,
-      String summary,
-      String description,
-      List<ParameterText> parameters,
-      AnswerText answer) {
-    return new OperationDescription(
-        operationId,
-        TAG,
-        summary,
-        description,
-        parameters,
-        Optional.empty(),
-        List.of(answer, PendingAnswer.ACCEPTED),
-        List.of(404, 422, 503));
+  private static ParameterText traceId() {
+    return new ParameterText(
+        "traceId", true, new TextShape(60), "The trace's id, as createTrace gave it.", "trc-…");
+  }
+
+  private static ParameterText width() {
+    return parameter("width", NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH), "Width of a PNG in pixels.", "1200");
   }
 }

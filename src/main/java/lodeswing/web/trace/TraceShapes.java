@@ -130,14 +130,5 @@ final class TraceShapes {
           .required("y", NUMBER, "The release.")
           .build();
 
-  /** What is answered while the work goes on. */
-  static final ObjectShape PENDING =
-      ObjectShape.named("PendingTrace", "The job that computes the trace.")
-          .open()
-          .required("jobId", TEXT, "The job.")
-          .required("state", TEXT, "waiting or running.")
-          .required("resultUrl", TEXT, "Where the trace will be.")
-          .build();
-
   private TraceShapes() {}
 }

@@ -1,11 +1,10 @@
 package lodeswing.web.trace;
 
-import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
-import static org.hamcrest.Matchers.hasSize;
-import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -13,315 +12,371 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import org.w3c.dom.Document;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.cbor.CBORMapper;
 
-/** Traces as clients see them, on the plainest rig that has a magnet. */
+/** Traces, outcomes and rest points over HTTP, as the three clients ask for them. */
 class TracesOverHttpTest {
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
-  private static final String RIG =
-      "{\"model\":\"bench\",\"title\":\"T\","
-          + "\"pendulum\":{\"kind\":\"cord\",\"lengthMm\":400,\"bobMassG\":40},"
-          + "\"bobMagnet\":{\"shape\":\"disc\",\"diameterMm\":15,\"heightMm\":5,\"grade\":\"N35\","
-          + "\"poleDown\":\"north\"},\"gapMm\":28,"
-          + "\"magnets\":[{\"x\":35,\"y\":0,\"shape\":\"disc\",\"diameterMm\":25,\"heightMm\":5,"
-          + "\"grade\":\"Y30\",\"poleUp\":\"south\",\"label\":\"Grove\"}],"
-          + "\"damping\":{\"swingsToHalf\":30}}";
   private static final String TEXTBOOK =
       "{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.2,\"height\":0.3,\"magnets\":["
-          + "{\"x\":1,\"y\":0,\"strength\":1,\"label\":\"A\"},"
-          + "{\"x\":-1,\"y\":0,\"strength\":1,\"label\":\"B\"}]}";
-
-  private static String body(String layout, String rest) {
-    return "{\"layout\":" + layout + "," + rest + "}";
-  }
-
-  private static final String SHORT = "\"release\":{\"x\":60,\"y\":20},\"durationS\":4";
-
-  private static Response post(String body) {
-    return given().contentType("application/json").body(body).post("/v1/traces");
-  }
+          + "{\"x\":0.57735,\"y\":0,\"strength\":1,\"label\":\"%s\"},"
+          + "{\"x\":-0.28868,\"y\":0.5,\"strength\":1},"
+          + "{\"x\":-0.28868,\"y\":-0.5,\"strength\":1}]}";
 
   private static String sample(String name) {
-    return given().queryParam("format", "text").get("/v1/sample-layouts/" + name).asString();
+    return SERVICE
+        .given()
+        .queryParam("format", "text")
+        .get("/v1/sample-layouts/" + name)
+        .asString();
+  }
+
+  private static Response post(String body) {
+    return SERVICE.given().contentType("application/json").body(body).post("/v1/traces");
+  }
+
+  private static String request(String layoutId, String more) {
+    return "{\"layoutId\":\"" + layoutId + "\",\"release\":{\"x\":-70,\"y\":30}" + more + "}";
   }
 
   @Test
-  void documentHoldsThePathOnAUniformGrid() {
-    Response answer = post(body(RIG, SHORT + ",\"sampleIntervalS\":0.05"));
-
+  void documentHoldsThePathOnItsGridAndWhatIsKnownOfIt() {
+    Response answer = post(request(sample("three-stations"), ",\"durationS\":4"));
     answer
         .then()
         .statusCode(200)
-        .body("outcome.label", equalTo("Grove"))
-        .body("outcome.restPointId", equalTo("rest-1"))
-        .body("sure", equalTo(true))
-        .body("sealedAtS", notNullValue())
-        .body("settledAtS", notNullValue())
-        .body("notReached", notNullValue())
+        .body("traceId", startsWith("trc-"))
         .body("units.length", equalTo("mm"))
-        .body("links.path", notNullValue())
-        .body("engineRevision", notNullValue());
-    List<Number> t = answer.path("samples.t");
-    assertEquals(81, t.size());
-    for (int i = 0; i < t.size(); i++) {
-      assertEquals(0.05 * i, t.get(i).doubleValue(), 1e-9);
+        .body("outcome.restPointId", startsWith("rest-"))
+        .body("sampleIntervalS", equalTo(0.02f))
+        .body("engineRevision", equalTo(1))
+        .body("events.kind", hasItems("sealed", "settled"));
+    JsonNode trace = JsonMapper.shared().readTree(answer.asByteArray());
+    JsonNode samples = trace.get("samples");
+    for (String column : List.of("t", "x", "y", "vx", "vy", "energyJ")) {
+      assertEquals(201, samples.get(column).size(), column);
     }
-    for (String column : List.of("x", "y", "vx", "vy", "energyJ")) {
-      assertEquals(81, answer.<List<?>>path("samples." + column).size(), column);
+    for (int i = 0; i <= 200; i++) {
+      assertEquals(i * 0.02, samples.get("t").get(i).asDouble(), 1e-12);
     }
-    assertEquals(60, answer.<Number>path("samples.x[0]").doubleValue(), 1e-6);
-    List<Number> when = answer.path("events.tS");
-    for (int i = 1; i < when.size(); i++) {
-      assertTrue(when.get(i).doubleValue() >= when.get(i - 1).doubleValue());
-    }
-    assertEquals("/v1/traces/" + answer.path("traceId"), answer.header("Location"));
+    assertEquals(-70, samples.get("x").get(0).asDouble(), 0);
+    assertTrue(trace.get("sealedAtS").asDouble() < trace.get("settledAtS").asDouble());
+    assertTrue(trace.get("trustedUntilS").asDouble() < trace.get("sealedAtS").asDouble());
   }
 
   @Test
-  void storedLayoutAndWholeLayoutGiveTheSameTrace() {
-    String layoutId =
-        given().contentType("application/json").body(RIG).post("/v1/layouts").path("layoutId");
-
-    Response whole = post(body(RIG, SHORT));
-    Response stored = post("{\"layoutId\":\"" + layoutId + "\"," + SHORT + "}");
-
-    assertArrayEquals(whole.asByteArray(), stored.asByteArray());
-    given()
-        .queryParam("x", 60)
-        .queryParam("y", 20)
-        .queryParam("durationS", 4)
-        .get("/v1/layouts/" + layoutId + "/trace")
-        .then()
-        .statusCode(200)
-        .header("Cache-Status", containsString("hit"))
-        .body("traceId", equalTo(whole.path("traceId")));
-  }
-
-  @Test
-  void tableBinaryAndPicturesComeFromTheSamePath() throws Exception {
-    Response json = post(body(RIG, SHORT));
-    String url = "/v1/traces/" + json.path("traceId");
-
-    String csv = given().queryParam("format", "csv").get(url).asString();
-    assertTrue(csv.startsWith("t_s,x_mm,y_mm,vx_mm_per_s,vy_mm_per_s,energy_j\r\n0,60,20,"), csv);
-    assertEquals(json.<List<?>>path("samples.t").size() + 1, csv.split("\r\n").length);
-    String comma =
-        given().queryParam("format", "csv").queryParam("decimal", "comma").get(url).asString();
-    assertTrue(comma.startsWith("t_s;x_mm;y_mm"), comma);
-    Response cbor = given().queryParam("format", "cbor").get(url);
-    cbor.then().statusCode(200).contentType("application/cbor");
-    byte[] svg = given().queryParam("format", "svg").get(url + "/path").asByteArray();
-    Document picture =
+  void tableCborAndPicturesShowTheSameTrace() throws Exception {
+    Response posted = post(request(sample("three-stations"), ",\"durationS\":4"));
+    String self = posted.jsonPath().getString("links.self");
+    String csv = SERVICE.given().queryParam("format", "csv").get(self).asString();
+    assertTrue(csv.startsWith("t_s,x_mm,y_mm,vx_mm_per_s,vy_mm_per_s,energy_j\r\n0,-70,30,0,0,"));
+    assertEquals(202, csv.lines().count());
+    byte[] cbor = SERVICE.given().accept("application/cbor").get(self).asByteArray();
+    assertEquals(
+        JsonMapper.shared().readTree(posted.asByteArray()),
+        JsonMapper.shared().readTree(CBORMapper.shared().readTree(cbor).toString()));
+    byte[] svg = SERVICE.given().get(self + "/path").asByteArray();
+    var root =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
-            .parse(new ByteArrayInputStream(svg));
-    assertEquals(1, picture.getElementsByTagName("desc").getLength());
-    assertEquals("T", picture.getElementsByTagName("title").item(0).getTextContent());
+            .parse(new ByteArrayInputStream(svg))
+            .getDocumentElement();
+    assertEquals("svg", root.getTagName());
+    assertTrue(root.getElementsByTagName("desc").getLength() > 0);
     byte[] png =
-        given()
+        SERVICE
+            .given()
             .queryParam("format", "png")
-            .queryParam("width", 640)
-            .get(url + "/path")
+            .queryParam("width", 500)
+            .get(self + "/path")
             .asByteArray();
-    assertEquals(640, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
+    assertEquals(500, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
   }
 
   @Test
   void thinnedPathStaysWithinItsTolerance() {
-    Response all = post(body(RIG, SHORT + ",\"sampleIntervalS\":0.01"));
-    Response thin = post(body(RIG, SHORT + ",\"sampleIntervalS\":0.01,\"thin\":0.5"));
-
-    List<Number> t = all.path("samples.t");
-    List<Number> kept = thin.path("samples.t");
-    assertTrue(kept.size() < t.size() / 3, kept.size() + " of " + t.size());
-    for (String axis : List.of("x", "y")) {
-      List<Number> full = all.path("samples." + axis);
-      List<Number> some = thin.path("samples." + axis);
-      int k = 0;
-      for (int i = 0; i < t.size(); i++) {
-        double at = t.get(i).doubleValue();
-        while (k + 2 < kept.size() && kept.get(k + 1).doubleValue() < at) {
-          k++;
-        }
-        double from = kept.get(k).doubleValue();
-        double share = (at - from) / (kept.get(k + 1).doubleValue() - from);
-        double straight =
-            some.get(k).doubleValue() * (1 - share) + some.get(k + 1).doubleValue() * share;
-        assertEquals(full.get(i).doubleValue(), straight, 0.5 + 1e-6);
+    String layout = sample("three-stations");
+    JsonNode whole =
+        JsonMapper.shared()
+            .readTree(post(request(layout, ",\"durationS\":4")).asByteArray())
+            .get("samples");
+    JsonNode thin =
+        JsonMapper.shared()
+            .readTree(post(request(layout, ",\"durationS\":4,\"thin\":0.5")).asByteArray())
+            .get("samples");
+    assertTrue(thin.get("t").size() < 0.6 * whole.get("t").size());
+    int k = 0;
+    for (int i = 0; i < whole.get("t").size(); i++) {
+      double t = whole.get("t").get(i).asDouble();
+      while (thin.get("t").get(k + 1).asDouble() < t) {
+        k++;
       }
+      double share =
+          (t - thin.get("t").get(k).asDouble())
+              / (thin.get("t").get(k + 1).asDouble() - thin.get("t").get(k).asDouble());
+      double dx = between(thin.get("x"), k, share) - whole.get("x").get(i).asDouble();
+      double dy = between(thin.get("y"), k, share) - whole.get("y").get(i).asDouble();
+      assertTrue(Math.hypot(dx, dy) <= 0.5 + 1e-6);
+    }
+  }
+
+  private static double between(JsonNode column, int k, double share) {
+    return (1 - share) * column.get(k).asDouble() + share * column.get(k + 1).asDouble();
+  }
+
+  @Test
+  void textbookTracesCarryNoBenchUnits() {
+    Response answer =
+        post(
+            "{\"layout\":"
+                + TEXTBOOK.formatted("Tide")
+                + ",\"release\":{\"x\":1.2,\"y\":0.4},\"durationS\":20}");
+    answer.then().statusCode(200).body("units.time", equalTo("1"));
+    JsonNode samples = JsonMapper.shared().readTree(answer.asByteArray()).get("samples");
+    assertTrue(samples.has("energy"));
+    assertFalse(samples.has("energyJ"));
+  }
+
+  @Test
+  void sameBodyGivesTheSameBytesBeforeAndAfterARestart(@TempDir Path folder) {
+    try (RunningService service = RunningService.onFolder(folder)) {
+      service.start();
+      String body =
+          "{\"layout\":" + TEXTBOOK.formatted("Reef") + ",\"release\":{\"x\":0.9,\"y\":0.2}}";
+      Response first =
+          service.given().contentType("application/json").body(body).post("/v1/traces");
+      Response second =
+          service.given().contentType("application/json").body(body).post("/v1/traces");
+      String self = first.jsonPath().getString("links.self");
+      service.restart();
+      Response third = service.given().get(self);
+      assertEquals(200, third.statusCode());
+      assertArrayEquals(first.asByteArray(), second.asByteArray());
+      assertArrayEquals(first.asByteArray(), third.asByteArray());
+      assertEquals(first.header("ETag"), third.header("ETag"));
+      assertTrue(first.header("Cache-Status").contains("fwd=miss"));
+      assertTrue(third.header("Cache-Status").contains("store"), third.header("Cache-Status"));
+      assertTrue(third.header("Cache-Control").contains("immutable"));
+      service
+          .given()
+          .header("If-None-Match", first.header("ETag"))
+          .get(self)
+          .then()
+          .statusCode(304);
     }
   }
 
   @Test
-  void textbookTraceHasNoBenchUnits() {
-    Response answer = post(body(TEXTBOOK, "\"release\":{\"x\":0.7,\"y\":0.4},\"durationS\":20"));
-
-    answer.then().statusCode(200).body("samples.energy", notNullValue());
-    assertFalse(answer.asString().contains("energyJ"), answer.asString());
-    assertFalse(answer.asString().contains(" mm"), answer.asString());
-    assertFalse(answer.asString().contains("Mm\""), answer.asString());
-    String csv =
-        given().queryParam("format", "csv").get(answer.<String>path("links.self")).asString();
-    assertTrue(csv.startsWith("t,x,y,vx,vy,energy\r\n"), csv);
-  }
-
-  @Test
-  void fiveFaultsGiveFiveErrors() {
-    post(body(RIG.replace("\"gapMm\"", "\"gabMm\""), "\"release\":{\"x\":\"a\"},\"durationS\":-1"))
+  void fiveFaultsGiveFiveErrorsWithPointers() {
+    post("{\"layoutId\":7,\"release\":{\"x\":\"a\",\"z\":1},\"durationS\":-1,\"thin\":1e9}")
         .then()
         .statusCode(400)
         .contentType("application/problem+json")
-        .body("errors", hasSize(5))
         .body(
             "errors.pointer",
-            hasItems("/layout/gabMm", "/layout/gapMm", "/release/x", "/release/y", "/durationS"));
+            hasItems("/layoutId", "/release/x", "/release/y", "/release/z", "/durationS", "/thin"));
   }
 
   @Test
-  void impossibleReleaseIsRefusedWithMillimetres() {
-    post(body(RIG, "\"release\":{\"x\":390,\"y\":0}"))
+  void impossibleAndCostlyRequestsSayWhatWouldBePossible() {
+    String layout = sample("three-stations");
+    post("{\"layoutId\":\"" + layout + "\",\"release\":{\"x\":415,\"y\":0}}")
         .then()
         .statusCode(422)
         .body("code", equalTo("impossible-release"))
-        // 400 mm times the sine of 60 degrees
-        .body("errors[0].detail", containsString("346 mm"));
-    post(body(
-            RIG.replace("\"gapMm\":28", "\"gapMm\":8")
-                .replace("\"x\":35", "\"x\":60,\"bottomMm\":6"),
-            "\"release\":{\"x\":60,\"y\":0}"))
-        .then()
-        .statusCode(422)
-        .body("code", equalTo("impossible-release"))
-        .body("errors[0].detail", containsString(" mm; release"));
-  }
-
-  @Test
-  void tooManySamplesAreRefusedWithWhatToAsk() {
-    post(body(RIG, "\"release\":{\"x\":60,\"y\":0},\"sampleIntervalS\":0.000001"))
+        .body("errors.detail", hasItem(containsString("along x a release is possible up to 363 mm")));
+    post(request(layout, ",\"durationS\":3000,\"sampleIntervalS\":0.001"))
         .then()
         .statusCode(422)
         .body("code", equalTo("too-costly"))
-        .body("errors[0].pointer", equalTo("/sampleIntervalS"))
-        .body("errors[0].detail", containsString("raise it to 0.000301"));
+        .body("errors[0].detail", containsString("raise it to 0.0301"));
+    post(request("lay-aaaaaaaaaaaaaaaaaaaaaaaaaa", "")).then().statusCode(404);
+    post("{\"layoutId\":\"x\",\"layout\":"
+            + TEXTBOOK.formatted("A")
+            + ",\"release\":{\"x\":1,\"y\":1}}")
+        .then()
+        .statusCode(400);
   }
 
   @Test
-  void whatIsNotThereOrNotClearIsRefused() {
-    post("{\"layoutId\":\"lay-aaaaaaaaaaaaaaaaaaaaaaaaaa\"," + SHORT + "}").then().statusCode(404);
-    post("{\"layoutId\":\"x\",\"layout\":" + RIG + "," + SHORT + "}").then().statusCode(400);
-    given().get("/v1/traces/trc-aaaaaaaaaaaaaaaaaaaaaaaaaa").then().statusCode(404);
-    given()
-        .queryParam("x", 60)
-        .queryParam("y", 20)
-        .queryParam("duratonS", 20)
-        .get("/v1/layouts/" + sample("one-well") + "/trace")
+  void rigIsMadeChangedAndAskedByGetAlone() {
+    String layout = sample("three-stations");
+    String variant =
+        SERVICE
+            .given()
+            .queryParam("gapMm", "30")
+            .queryParam("magnet.2.poleUp", "north")
+            .queryParam("format", "text")
+            .get("/v1/layouts/" + layout + "/variant")
+            .asString();
+    assertTrue(variant.startsWith("lay-"), variant);
+    Response pending = outcome(variant, "0");
+    assertEquals(200, pending.statusCode());
+    assertTrue(pending.asString().startsWith("PENDING "), pending.asString());
+    String outcome = outcome(variant, "60").asString();
+    assertTrue(List.of("Tide", "Reef").contains(outcome), outcome);
+    String error =
+        SERVICE
+            .given()
+            .queryParam("x", "far")
+            .queryParam("y", "1")
+            .queryParam("format", "text")
+            .queryParam("errors", "inline")
+            .get("/v1/layouts/" + variant + "/outcome")
+            .then()
+            .statusCode(200)
+            .extract()
+            .asString();
+    assertTrue(error.startsWith("ERROR "), error);
+  }
+
+  private static Response outcome(String layout, String wait) {
+    return SERVICE
+        .given()
+        .queryParam("x", "55")
+        .queryParam("y", "-20")
+        .queryParam("format", "text")
+        .queryParam("errors", "inline")
+        .queryParam("wait", wait)
+        .get("/v1/layouts/" + layout + "/outcome");
+  }
+
+  @Test
+  void singleValuesSuitACell() {
+    String trace = "/v1/layouts/" + sample("three-stations") + "/trace?x=-70&y=30&value=";
+    double sealed = Double.parseDouble(SERVICE.given().get(trace + "sealedAtS").asString());
+    double settled = Double.parseDouble(SERVICE.given().get(trace + "settledAtS").asString());
+    assertTrue(0 < sealed && sealed < settled);
+    String comma = SERVICE.given().get(trace + "sealedAtS&decimal=comma").asString();
+    assertEquals(sealed, Double.parseDouble(comma.replace(',', '.')), 0);
+    assertTrue(comma.contains(","));
+    assertTrue(List.of("true", "false").contains(SERVICE.given().get(trace + "sure").asString()));
+    SERVICE
+        .given()
+        .get(trace + "outcome&gap=3")
         .then()
         .statusCode(400)
-        .body("errors[0].detail", containsString("durationS"));
-  }
-
-  @Test
-  void dryRunStoresNothing() {
-    String id =
-        given()
-            .contentType("application/json")
-            .queryParam("dry-run", true)
-            .body(body(RIG, "\"release\":{\"x\":61.25,\"y\":3}"))
-            .post("/v1/traces")
-            .path("traceId");
-
-    given().get("/v1/traces/" + id).then().statusCode(404);
-  }
-
-  @Test
-  void sheetReadsSingleValues() {
-    String url = "/v1/layouts/" + sample("one-well") + "/trace?x=60&y=20&durationS=4&value=";
-
-    assertEquals("Grove", given().get(url + "outcome").asString());
-    assertEquals("true", given().get(url + "sure").asString());
-    for (String value : List.of("sealedAtS", "settledAtS", "trustedUntilS", "foretoldUntilS")) {
-      String text = given().get(url + value).asString();
-      assertTrue(text.matches("\\d+(\\.\\d+)?|not reached"), text);
-      assertEquals(text.replace('.', ','), given().get(url + value + "&decimal=comma").asString());
-    }
-  }
-
-  @Test
-  void rigIsMadeChangedAndReadByGetAlone() {
-    String changed =
-        given()
-            .get("/v1/layouts/" + sample("one-well") + "/variant?format=text&gapMm=29.5")
-            .asString();
-    String url = "/v1/layouts/" + changed + "/outcome?x=60&y=20&format=text&errors=inline";
-
-    Response pending = given().get(url + "&wait=0");
-    assertEquals(200, pending.statusCode());
-    assertTrue(pending.asString().matches("PENDING \\d+"), pending.asString());
-    assertEquals("Grove", given().get(url + "&wait=60").asString());
-    Response wrong = given().get(url + "&vz=1");
-    assertEquals(200, wrong.statusCode());
-    assertTrue(wrong.asString().startsWith("ERROR "), wrong.asString());
-    assertEquals(
-        "Grove",
-        given()
-            .get("/v1/layouts/" + sample("one-well") + "/outcome?x=60&y=20&format=text&gapMm=29.5")
-            .asString());
+        .body(containsString("gapMm"));
   }
 
   @Test
   void newLabelComputesNothingAgain() {
-    post(body(RIG, SHORT)).then().statusCode(200);
-
-    Response other = post(body(RIG.replace("Grove", "Marsh"), SHORT));
-
-    assertTrue(other.header("Cache-Status").contains("hit"), other.header("Cache-Status"));
-    assertEquals("Marsh", other.path("outcome.label"));
+    String release = ",\"release\":{\"x\":0.7,\"y\":0.1},\"durationS\":30}";
+    Response first = post("{\"layout\":" + TEXTBOOK.formatted("Cliff") + release);
+    Response second = post("{\"layout\":" + TEXTBOOK.formatted("Marsh") + release);
+    assertTrue(second.header("Cache-Status").contains("hit"));
+    assertFalse(
+        first.jsonPath().getString("traceId").equals(second.jsonPath().getString("traceId")));
+    assertEquals(first.jsonPath().getList("samples.x"), second.jsonPath().getList("samples.x"));
   }
 
   @Test
-  void hostileLabelStaysText() throws Exception {
-    String label = "</text><script>1</script>\\u202e\\\"'";
-    Response answer = post(body(RIG.replace("Grove", label), SHORT));
-    answer.then().statusCode(200);
-    String url = answer.path("links.path");
-    byte[] svg = given().queryParam("format", "svg").get(url).asByteArray();
-    Document picture =
+  void hostileLabelStaysTextInEveryForm() throws Exception {
+    String label = "</text><script>alert(1)</script>";
+    String posted =
+        "{\"layout\":"
+            + TEXTBOOK.formatted(label)
+            + ",\"release\":{\"x\":0.6,\"y\":0},\"durationS\":10}";
+    String self = post(posted).jsonPath().getString("links.self");
+    byte[] svg = SERVICE.given().get(self + "/path").asByteArray();
+    var document =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
             .parse(new ByteArrayInputStream(svg));
-    assertEquals(0, picture.getElementsByTagName("script").getLength());
+    assertEquals(0, document.getElementsByTagName("script").getLength());
   }
 
   @Test
-  void answerOutlivesARestart(@TempDir Path folder) throws IOException {
-    try (RunningService own = RunningService.onFolder(folder).start()) {
-      Response first =
-          own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
-      String url = first.header("Location");
-      Response before = own.given().get(url);
-      own.restart();
-      Response after = own.given().get(url);
+  void repelledBobRestsOverWeakFieldAndTheAnswerSaysSo() {
+    SERVICE
+        .given()
+        .queryParam("wait", 60)
+        .get("/v1/layouts/" + sample("closed-doors") + "/outcome?x=20&y=10")
+        .then()
+        .statusCode(200)
+        .body("notes", hasItem(containsString("over weak field")))
+        .body("notes", hasItem(containsString("not over a magnet")));
+  }
 
-      assertEquals(200, after.statusCode());
-      assertArrayEquals(before.asByteArray(), after.asByteArray());
-      assertArrayEquals(first.asByteArray(), after.asByteArray());
-      assertEquals(before.header("ETag"), after.header("ETag"));
-      assertTrue(after.header("Cache-Status").contains("store"), after.header("Cache-Status"));
-      own.given().header("If-None-Match", after.header("ETag")).get(url).then().statusCode(304);
-      Response again =
-          own.given().contentType("application/json").body(body(RIG, SHORT)).post("/v1/traces");
-      assertArrayEquals(first.asByteArray(), again.asByteArray());
+  @Test
+  void everyQuickSampleHasNamedRestPointsAndOneDrawnRelease() {
+    for (String name :
+        List.of(
+            "three-stations",
+            "one-well",
+            "quiet-plate",
+            "turned-centre",
+            "y-cord",
+            "kitchen-drawer",
+            "paper-triangle")) {
+      String layout = sample(name);
+      Response points =
+          SERVICE.given().queryParam("wait", 60).get("/v1/layouts/" + layout + "/rest-points");
+      assertEquals(200, points.statusCode(), name);
+      assertTrue(points.jsonPath().getBoolean("complete"), name);
+      List<String> names = points.jsonPath().getList("restPoints.name");
+      assertEquals(names.size(), names.stream().distinct().count(), name);
+      List<String> ids = points.jsonPath().getList("restPoints.id");
+      List<List<String>> between = points.jsonPath().getList("saddles.between");
+      between.forEach(sides -> assertTrue(ids.containsAll(sides), name));
+      String place = name.equals("paper-triangle") ? "x=1.1&y=0.6" : "x=50&y=35";
+      String svg =
+          SERVICE
+              .given()
+              .get("/v1/layouts/" + layout + "/trace?durationS=6&format=svg&" + place)
+              .asString();
+      assertTrue(svg.contains("<svg"), name);
     }
+  }
+
+  @Test
+  void damagedBodiesNeverEndInAFaultOfTheService() {
+    String whole =
+        "{\"layout\":"
+            + TEXTBOOK.formatted("Tide")
+            + ",\"release\":{\"x\":0.6,\"y\":0.1,\"vx\":0},\"durationS\":5,\"thin\":0.01}";
+    Random random = new Random(20);
+    List<String> accepted = new ArrayList<>();
+    for (int i = 0; i < 150; i++) {
+      Response answer = post(damaged(whole, random));
+      assertTrue(answer.statusCode() < 500, answer.asString());
+      if (answer.statusCode() == 200) {
+        accepted.add(answer.jsonPath().getString("links.self"));
+      }
+    }
+    accepted.forEach(self -> SERVICE.given().get(self).then().statusCode(200));
+  }
+
+  private static String damaged(String body, Random random) {
+    var text = new StringBuilder(body);
+    String[] extremes = {"1e308", "-1e308", "0", "-1", "null", "true", "\"x\"", "[]", "1e-320"};
+    switch (random.nextInt(3)) {
+      case 0 -> text.setCharAt(random.nextInt(text.length()), (char) (32 + random.nextInt(95)));
+      case 1 ->
+          text.delete(random.nextInt(text.length() / 2), text.length() / 2 + random.nextInt(40));
+      default -> {
+        int colon = text.indexOf(":", random.nextInt(text.length() - 20));
+        int end = colon + 1;
+        while (end < text.length() && ",}]".indexOf(text.charAt(end)) < 0) {
+          end++;
+        }
+        text.replace(colon + 1, end, extremes[random.nextInt(extremes.length)]);
+      }
+    }
+    return text.toString();
   }
 }
