@@ -28,8 +28,13 @@ final class Horizons {
   private double foretoldUntil = Double.NaN;
 
   Horizons(Landscape landscape, TraceSpec spec, double[] start) {
+    this(landscape, spec, start, landscape.tableErrors().acceleration());
+  }
+
+  /** Horizons with an error of acceleration other than the table's own: for checks. */
+  Horizons(Landscape landscape, TraceSpec spec, double[] start, double accelerationError) {
     motion = landscape.motion();
-    growth = new ErrorGrowth(landscape.motion(), landscape.tableErrors().acceleration());
+    growth = new ErrorGrowth(motion, accelerationError);
     double[] plan = new double[4];
     landscape.motion().toPlan(start, plan);
     double swing =

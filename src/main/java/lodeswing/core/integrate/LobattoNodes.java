@@ -29,6 +29,9 @@ final class LobattoNodes {
   /** Coefficients of l_j in powers of u = 2c - 1. */
   static final double[][] POWERS = new double[COUNT][];
 
+  /** Legendre coefficients by the quadrature: w_j P_k(u_j) over the squared norm. */
+  static final double[][] LEGENDRE = new double[COUNT][COUNT];
+
   static {
     // Eight Gauss points integrate the products, of degree 8, exactly.
     GaussIntegratorFactory factory = new GaussIntegratorFactory();
@@ -43,6 +46,7 @@ final class LobattoNodes {
     }
     for (int j = 0; j < COUNT; j++) {
       POWERS[j] = powers(j);
+      legendre(j);
     }
   }
 
@@ -54,6 +58,21 @@ final class LobattoNodes {
       product *= k == j ? 1 : t - C[k];
     }
     return product;
+  }
+
+  private static void legendre(int j) {
+    double u = 2 * C[j] - 1;
+    double weight = 2 * SPEED[COUNT - 1][j];
+    double before = 0;
+    double p = 1;
+    for (int k = 0; k < COUNT; k++) {
+      // P_(n-1)^2 sums to 2/(n-1) by these points, not to 2/(2n-1).
+      double norm = k == COUNT - 1 ? 0.5 * k : 0.5 * (2 * k + 1);
+      LEGENDRE[k][j] = norm * weight * p;
+      double next = ((2 * k + 1) * u * p - k * before) / (k + 1);
+      before = p;
+      p = next;
+    }
   }
 
   private static double[] powers(int j) {

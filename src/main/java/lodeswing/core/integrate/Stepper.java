@@ -156,7 +156,7 @@ abstract class Stepper implements Step {
   }
 
   @Override
-  public final double localError() {
+  public double localError() {
     return Math.sqrt(errorSquared);
   }
 
