@@ -208,10 +208,7 @@ public final class LayoutShapes {
         .required("drag", NumberShape.between(0, 1000), "Linear loss.")
         .required("height", NumberShape.between(0.001, 1000), "Height of the bob's plane.")
         .withDefault(
-            "magnets",
-            new ListShape(attractor, 0, MOST_MAGNETS),
-            List.of(),
-            "The point magnets.")
+            "magnets", new ListShape(attractor, 0, MOST_MAGNETS), List.of(), "The point magnets.")
         .build();
   }
 }

@@ -194,7 +194,8 @@ final class MagnetShapes {
     kinds.put(
         "grid",
         pattern("grid", "Magnets in rows and columns, row by row from the lower left.")
-            .required("columns", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many along x.")
+            .required(
+                "columns", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many along x.")
             .required("rows", NumberShape.count(1, LayoutShapes.MOST_MAGNETS), "How many along y.")
             .required("spacingMm", spacing, "Distance of neighbours in a row.")
             .optional("rowSpacingMm", spacing, "Distance of rows; as in a row if left out.")

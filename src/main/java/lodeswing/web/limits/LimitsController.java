@@ -44,7 +44,8 @@ final class LimitsController {
               "longest label of a magnet"),
           new LimitLine(
               "magnets", LayoutShapes.MOST_MAGNETS, "magnet", "most magnets on one plate"),
-          new LimitLine("barParts", LayoutShapes.MOST_BAR_PARTS, "part", "most parts along one bar"));
+          new LimitLine(
+              "barParts", LayoutShapes.MOST_BAR_PARTS, "part", "most parts along one bar"));
 
   private final Limits limits;
   private final JsonMapper json;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import lodeswing.analysis.trace.Trace;
 import lodeswing.analysis.trace.TraceSpec;
+import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
@@ -49,16 +50,18 @@ final class TraceComputations {
         landscape
             .motion()
             .toState(spec.release())
-            .orElseThrow(
-                () ->
-                    impossible(fromQuery, beyond(landscape.motion())));
+            .orElseThrow(() -> impossible(fromQuery, beyond(landscape.motion())));
     for (Limit limit : landscape.motion().limits()) {
       if (!(limit.margin(start) > 0)) {
         throw impossible(fromQuery, reason(limit, start));
       }
     }
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
-    return new StoredPath(new Trace(landscape).run(spec, start), places).written();
+    try {
+      return new StoredPath(new Trace(landscape).run(spec, start), places).written();
+    } catch (IntegrationFailure e) {
+      throw beyondComputing(e, fromQuery);
+    }
   }
 
   /** Says how far out along each axis a release is possible. */
@@ -82,10 +85,23 @@ final class TraceComputations {
     return switch (limit.kind()) {
       case MAGNET_CONTACT -> "puts the bob into a magnet, by " + byMm + "; release elsewhere";
       case PLATE_CONTACT -> "puts the bob into the plate, by " + byMm + "; release elsewhere";
-      case ANGLE_LIMIT -> "passes the greatest angle by " + by + " rad; release nearer to the middle";
+      case ANGLE_LIMIT ->
+          "passes the greatest angle by " + by + " rad; release nearer to the middle";
       case SUSPENSION_SLACK ->
           "leaves the suspension slack, by " + by + " N; release where the magnets push less";
     };
+  }
+
+  /** A path whose numbers or steps run out: the request's figures are too extreme. */
+  private static ProblemException beyondComputing(IntegrationFailure failure, boolean fromQuery) {
+    boolean tooLong = failure.reason() == IntegrationFailure.Reason.TOO_MANY_STEPS;
+    return new ProblemException(
+        tooLong ? ProblemCode.TOO_COSTLY : ProblemCode.IMPOSSIBLE_RELEASE,
+        "The path cannot be computed from there with figures as extreme as these.",
+        List.of(
+            new Fault(
+                fromQuery ? "?x" : "/release",
+                failure.getMessage() + "; use less extreme figures of layout and release")));
   }
 
   private static ProblemException impossible(boolean fromQuery, String detail) {

@@ -89,7 +89,8 @@ class TraceOperations {
         "The trace of an id: the document, or the path as a table.",
         List.of(traceId()),
         Optional.empty(),
-        List.of(new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+        List.of(
+            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
             PendingAnswer.ACCEPTED),
         List.of(404, 503));
   }
@@ -104,7 +105,8 @@ class TraceOperations {
             + " what can be trusted.",
         List.of(traceId(), width()),
         Optional.empty(),
-        List.of(new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE),
+        List.of(
+            new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE),
             PendingAnswer.ACCEPTED),
         List.of(404, 503));
   }
@@ -189,6 +191,10 @@ class TraceOperations {
   }
 
   private static ParameterText width() {
-    return parameter("width", NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH), "Width of a PNG in pixels.", "1200");
+    return parameter(
+        "width",
+        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
+        "Width of a PNG in pixels.",
+        "1200");
   }
 }

@@ -18,11 +18,9 @@ class LargeSampleRestPointsOverHttpTest {
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
   @ParameterizedTest
-  @ValueSource(
-strings = {"closed-doors", "uneven-coast", "heavy-bar", "crowded-shelf"})
+  @ValueSource(strings = {"closed-doors", "uneven-coast", "heavy-bar", "crowded-shelf"})
   void releaseComesToANamedRestPointAndIsDrawn(String name) {
-    String id =
-        given().queryParam("format", "text").get("/v1/sample-layouts/" + name).asString();
+    String id = given().queryParam("format", "text").get("/v1/sample-layouts/" + name).asString();
     String layout = "/v1/layouts/" + id;
 
     Response points = given().queryParam("wait", 60).get(layout + "/rest-points");
@@ -55,8 +53,7 @@ strings = {"closed-doors", "uneven-coast", "heavy-bar", "crowded-shelf"})
     if (trace.path("settledAtS") != null) {
       assertTrue(ids.contains(trace.<String>path("outcome.restPointId")), trace.asString());
     }
-    Response picture =
-        given().queryParam("format", "png").get(trace.<String>path("links.path"));
+    Response picture = given().queryParam("format", "png").get(trace.<String>path("links.path"));
     assertEquals(200, picture.statusCode());
     if (name.equals("closed-doors")) {
       assertTrue(trace.path("notes").toString().contains("not over a magnet"), trace.asString());
