@@ -1,13 +1,17 @@
 package lodeswing.web.trace;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import lodeswing.analysis.trace.Trace;
 import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Computation;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.limits.Limits;
@@ -44,24 +48,33 @@ final class TraceComputations {
   }
 
   private byte[] compute(TraceRequest request, boolean fromQuery) {
-    Landscape landscape = landscapes.of(request.layout());
     TraceSpec spec = request.spec(limits);
-    double[] start =
-        landscape
-            .motion()
-            .toState(spec.release())
-            .orElseThrow(() -> impossible(fromQuery, beyond(landscape.motion())));
-    for (Limit limit : landscape.motion().limits()) {
-      if (!(limit.margin(start) > 0)) {
-        throw impossible(fromQuery, reason(limit, start));
-      }
+    if (request.layout().layout() instanceof BenchLayout bench) {
+      // what the shapes alone rule out is said before the costly part
+      Motion bare = BenchMotion.withoutMagnets(bench);
+      start(bare, spec, EnumSet.complementOf(EnumSet.of(Limit.Kind.SUSPENSION_SLACK)), fromQuery);
     }
+    Landscape landscape = landscapes.of(request.layout());
+    double[] start = start(landscape.motion(), spec, EnumSet.allOf(Limit.Kind.class), fromQuery);
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
     try {
       return new StoredPath(new Trace(landscape).run(spec, start), places).written();
     } catch (IntegrationFailure e) {
       throw beyondComputing(e, fromQuery);
     }
+  }
+
+  /** The state of the release, which must lie within the borders of some kinds. */
+  private static double[] start(
+      Motion motion, TraceSpec spec, Set<Limit.Kind> kinds, boolean fromQuery) {
+    double[] start =
+        motion.toState(spec.release()).orElseThrow(() -> impossible(fromQuery, beyond(motion)));
+    for (Limit limit : motion.limits()) {
+      if (kinds.contains(limit.kind()) && !(limit.margin(start) > 0)) {
+        throw impossible(fromQuery, reason(limit, start));
+      }
+    }
+    return start;
   }
 
   /** Says how far out along each axis a release is possible. */

@@ -1,0 +1,119 @@
+package lodeswing.web.trace;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.response.Response;
+import java.util.List;
+import lodeswing.RunningService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/** Ways to ask for a trace, and what is refused, on a rig of one magnet. */
+class TraceRequestsOverHttpTest {
+
+  @RegisterExtension static final RunningService SERVICE = RunningService.shared();
+
+  private static final String RIG =
+      "{\"model\":\"bench\","
+          + "\"pendulum\":{\"kind\":\"cord\",\"lengthMm\":400,\"bobMassG\":40},"
+          + "\"bobMagnet\":{\"shape\":\"disc\",\"diameterMm\":15,\"heightMm\":5,\"grade\":\"N35\","
+          + "\"poleDown\":\"north\"},\"gapMm\":28,"
+          + "\"magnets\":[{\"x\":35,\"y\":0,\"shape\":\"disc\",\"diameterMm\":25,\"heightMm\":5,"
+          + "\"grade\":\"Y30\",\"poleUp\":\"south\",\"label\":\"Grove\"}],"
+          + "\"damping\":{\"swingsToHalf\":30}}";
+  private static final String RELEASE = "\"release\":{\"x\":60,\"y\":20},\"durationS\":4";
+
+  private static Response post(String path, String body) {
+    return SERVICE.given().contentType("application/json").body(body).post(path);
+  }
+
+  private static Response trace(String layout, String rest) {
+    return post("/v1/traces", "{\"layout\":" + layout + "," + rest + "}");
+  }
+
+  private static String stored() {
+    return post("/v1/layouts", RIG).path("layoutId");
+  }
+
+  @Test
+  void storedLayoutWholeLayoutAndAddressGiveTheSameTrace() {
+    Response whole = trace(RIG, RELEASE);
+    Response byId = post("/v1/traces", "{\"layoutId\":\"" + stored() + "\"," + RELEASE + "}");
+
+    assertArrayEquals(whole.asByteArray(), byId.asByteArray());
+    SERVICE
+        .given()
+        .get("/v1/layouts/" + stored() + "/trace?x=60&y=20&durationS=4")
+        .then()
+        .statusCode(200)
+        .header("Cache-Status", containsString("hit"))
+        .body("traceId", equalTo(whole.path("traceId")));
+  }
+
+  @Test
+  void overrideOnTheWayIsTheVariant() {
+    String variant =
+        SERVICE
+            .given()
+            .get("/v1/layouts/" + stored() + "/variant?format=text&gapMm=29.5")
+            .asString();
+
+    SERVICE
+        .given()
+        .get("/v1/layouts/" + stored() + "/outcome?x=60&y=20&gapMm=29.5&wait=60")
+        .then()
+        .statusCode(200)
+        .body("layoutId", equalTo(variant))
+        .body("outcome.kind", equalTo("rest-point"))
+        .body("outcome.label", equalTo("Grove"));
+  }
+
+  @Test
+  void releaseIntoAMagnetIsRefusedWithMillimetres() {
+    // from 10 to 15 mm high; the bob magnet from 8 mm, and 4.5 mm higher at 60 mm from the middle
+    String tall = RIG.replace("\"gapMm\":28", "\"gapMm\":8").replace("35,", "60,\"bottomMm\":10,");
+
+    trace(tall, "\"release\":{\"x\":60,\"y\":0}")
+        .then()
+        .statusCode(422)
+        .body("code", equalTo("impossible-release"))
+        .body("errors[0].pointer", equalTo("/release/x"))
+        .body("errors[0].detail", containsString(" mm; release elsewhere"));
+  }
+
+  @Test
+  void dryRunStoresNothing() {
+    String id =
+        post(
+                "/v1/traces?dry-run=true",
+                "{\"layout\":" + RIG + ",\"release\":{\"x\":61.25,\"y\":3}}")
+            .path("traceId");
+
+    SERVICE.given().get("/v1/traces/" + id).then().statusCode(404);
+  }
+
+  @Test
+  void everySingleValueIsAFigureOrSaysThatItWasNotReached() {
+    String url = "/v1/layouts/" + stored() + "/trace?x=60&y=20&durationS=4&value=";
+
+    for (String value : List.of("sealedAtS", "settledAtS", "trustedUntilS", "foretoldUntilS")) {
+      String text = SERVICE.given().get(url + value).asString();
+      assertTrue(text.matches("\\d+(\\.\\d+)?|not reached"), text);
+      assertEquals(
+          text.replace('.', ','), SERVICE.given().get(url + value + "&decimal=comma").asString());
+    }
+  }
+
+  @Test
+  void swingTooSlowToBeFollowedIsNoFaultOfTheService() {
+    trace(
+            "{\"model\":\"textbook\",\"omega0\":1e-100,\"drag\":0.2,\"height\":0.3}",
+            "\"release\":{\"x\":1,\"y\":0}")
+        .then()
+        .statusCode(422);
+  }
+}
