@@ -12,8 +12,8 @@ import net.jqwik.api.constraints.LongRange;
 
 class RestPointProperties {
 
-  private static final int SIDE = 401;
-  private static final double REACH = 2.5;
+  private static final int SIDE = 641;
+  private static final double REACH = 4;
 
   /** Minima - saddles + maxima = 1 on a disc (Milnor 1965, section 6). */
   @Property(tries = 60)
@@ -38,7 +38,7 @@ class RestPointProperties {
    * The lowest highest point of all ways out, by Dijkstra (1959) on a fine grid of its own: an
    * independent way to the barrier, off by less than what one cell's curvature allows.
    */
-  @Property(tries = 12)
+  @Property(tries = 30)
   void barriersAreTheLowestWaysOutOnAFineGrid(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     TextbookLayout layout = RandomLayouts.layout(seed);
