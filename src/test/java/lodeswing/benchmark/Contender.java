@@ -46,8 +46,8 @@ abstract class Contender {
   /**
    * The contender of a name.
    *
-   * @param name "ours", "ours general", or "CM" or "HP" and a scheme: DP853, DP54, GBS, AB and the
-   *     number of steps, AM and the number of steps
+   * @param name "ours", "ours general", or "CM" or "HP" and a scheme: DP853, DP54, HH54, GBS, AB
+   *     and the number of steps, AM and the number of steps
    */
   static Contender of(String name, Motion motion) {
     if (name.startsWith("ours")) {
@@ -71,6 +71,8 @@ abstract class Contender {
           new org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator(least, most, t, t);
       case "DP54" ->
           new org.apache.commons.math3.ode.nonstiff.DormandPrince54Integrator(least, most, t, t);
+      case "HH54" ->
+          new org.apache.commons.math3.ode.nonstiff.HighamHall54Integrator(least, most, t, t);
       case "GBS" ->
           new org.apache.commons.math3.ode.nonstiff.GraggBulirschStoerIntegrator(least, most, t, t);
       default ->
@@ -89,6 +91,7 @@ abstract class Contender {
     return switch (scheme) {
       case "DP853" -> new org.hipparchus.ode.nonstiff.DormandPrince853Integrator(least, most, t, t);
       case "DP54" -> new org.hipparchus.ode.nonstiff.DormandPrince54Integrator(least, most, t, t);
+      case "HH54" -> new org.hipparchus.ode.nonstiff.HighamHall54Integrator(least, most, t, t);
       case "GBS" -> new org.hipparchus.ode.nonstiff.GraggBulirschStoerIntegrator(least, most, t, t);
       default ->
           scheme.startsWith("AB")

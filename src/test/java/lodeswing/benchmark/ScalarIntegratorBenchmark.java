@@ -35,14 +35,18 @@ public class ScalarIntegratorBenchmark {
     "ours",
     "CM DP853",
     "CM DP54",
+    "CM HH54",
     "CM GBS",
     "CM AB6",
     "CM AB7",
+    "CM AM7",
     "HP DP853",
     "HP DP54",
+    "HP HH54",
     "HP GBS",
     "HP AB6",
-    "HP AB7"
+    "HP AB7",
+    "HP AM7"
   })
   public String contender = "ours";
 
@@ -67,10 +71,8 @@ public class ScalarIntegratorBenchmark {
     int wrong = 0;
     runner.evaluations = 0;
     for (double[] release : scene.releases) {
-      int label =
-          TextbookScene.label(runner.run(release, TextbookScene.DURATION, tolerance, scene.sealed));
-      int truth =
-          TextbookScene.label(reference.run(release, TextbookScene.DURATION, 1e-12, scene.sealed));
+      int label = scene.label(runner.run(release, TextbookScene.DURATION, tolerance, scene.sealed));
+      int truth = scene.label(reference.run(release, TextbookScene.DURATION, 1e-12, scene.sealed));
       wrong += label == truth ? 0 : 1;
     }
     System.out.printf(
@@ -87,8 +89,7 @@ public class ScalarIntegratorBenchmark {
   public int releases() {
     int sum = 0;
     for (double[] release : scene.releases) {
-      sum +=
-          TextbookScene.label(runner.run(release, TextbookScene.DURATION, tolerance, scene.sealed));
+      sum += scene.label(runner.run(release, TextbookScene.DURATION, tolerance, scene.sealed));
     }
     return sum;
   }

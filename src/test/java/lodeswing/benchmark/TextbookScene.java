@@ -2,22 +2,23 @@ package lodeswing.benchmark;
 
 import java.util.List;
 import java.util.Random;
-import lodeswing.core.motion.TextbookMotion;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.motion.Motion;
+import lodeswing.core.rest.SealRule;
 import lodeswing.core.rig.TextbookLayout;
 import lodeswing.core.rig.TextbookLayout.Attractor;
 
-/** Three attractors on a triangle, releases on a grid, and a rule to stop when sealed. */
+/** Three attractors on a triangle, releases on a grid, and the service's rule for a sealed end. */
 final class TextbookScene {
 
   /** Longest run of a release. */
   static final double DURATION = 200;
 
   private static final int SIDE = 32;
-  private static final double MARGIN = 1e-4;
   private static final double R = 1 / Math.sqrt(3);
 
-  final TextbookMotion motion =
-      new TextbookMotion(
+  private final Landscape landscape =
+      Landscape.of(
           new TextbookLayout(
               0.5,
               0.2,
@@ -27,21 +28,13 @@ final class TextbookScene {
                   new Attractor(-R / 2, 0.5, 1),
                   new Attractor(-R / 2, -0.5, 1))));
 
+  final Motion motion = landscape.motion();
   final double[][] releases = grid();
-  final Contender.Rule sealed;
+  final Contender.Rule sealed = state -> label(state) != SealRule.NONE;
 
-  TextbookScene() {
-    double pass = pass() - MARGIN;
-    sealed = s -> motion.energy(s[0], s[1], s[2], s[3]) < pass;
-  }
-
-  /** By symmetry every way from well to well crosses one of three rays; the lowest point of one. */
-  private double pass() {
-    double least = Double.POSITIVE_INFINITY;
-    for (double x = 0; x > -3; x -= 1e-4) {
-      least = Math.min(least, motion.potential(x, 0));
-    }
-    return least;
+  /** The well that a state can no longer leave, or {@link SealRule#NONE}. */
+  int label(double[] s) {
+    return landscape.sealRule().sealedWell(s[0], s[1], motion.energy(s[0], s[1], s[2], s[3]));
   }
 
   private static double[][] grid() {
@@ -54,12 +47,6 @@ final class TextbookScene {
       }
     }
     return releases;
-  }
-
-  /** Nearest attractor, which is the well once sealed. */
-  static int label(double[] state) {
-    double angle = Math.atan2(state[1], state[0]);
-    return Math.floorMod((int) Math.round(angle / (2 * Math.PI / 3)), 3);
   }
 
   /** Some releases anywhere on the grid's square, always the same. */
