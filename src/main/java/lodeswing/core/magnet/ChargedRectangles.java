@@ -4,10 +4,10 @@ package lodeswing.core.magnet;
  * Two parallel rectangles with uniform surface charge, +1 above and -1 below: integral of charge
  * over distance [m], and its negative gradient.
  *
- * <p>The closed form takes the logarithms of opposite corners together, so that it holds on the
- * prolonged edges; points are folded into the first octant by symmetry, so that the only face a
- * point can lie in is the upper one, seen from above. Far away, where the eight corners cancel, a
- * dipole lattice of Gauss points over the volume takes its place.
+ * <p>The closed form takes the logarithms and angles of opposite corners together, so that it holds
+ * on the prolonged edges and needs half the calls; points are folded into the first octant by
+ * symmetry, so that the only face a point can lie in is the upper one, seen from above. Far away,
+ * where the eight corners cancel, a dipole lattice of Gauss points over the volume takes its place.
  *
  * <p>Sources: E. P. Furlani, Permanent Magnet and Electromechanical Devices (2001), section 4.2;
  * the rectangle's potential after E. Durand, Electrostatique I (1964).
@@ -39,40 +39,52 @@ final class ChargedRectangles {
     if (x * x + y * y + z * z > FAR * FAR * (a * a + b * b + c * c)) {
       return farPotential(a, b, c, x, y, z);
     }
-    return face(a, b, x, y, Math.abs(z - c)) - face(a, b, x, y, Math.abs(z + c));
-  }
-
-  private static double face(double a, double b, double x, double y, double z) {
     double xl = Math.abs(x) - a;
     double xh = Math.abs(x) + a;
     double yl = Math.abs(y) - b;
     double yh = Math.abs(y) + b;
+    double up = Math.abs(Math.abs(z) - c);
+    double down = Math.abs(z) + c;
     double sum =
-        xh * edge(xh, z, yl, yh)
-            - xl * edge(xl, z, yl, yh)
-            + yh * edge(yh, z, xl, xh)
-            - yl * edge(yl, z, xl, xh);
-    return z == 0 ? sum : sum - z * solidAngle(xl, xh, yl, yh, z);
+        xh * Math.log(edge(xh, up, yl, yh) / edge(xh, down, yl, yh))
+            - xl * Math.log(edge(xl, up, yl, yh) / edge(xl, down, yl, yh))
+            + yh * Math.log(edge(yh, up, xl, xh) / edge(yh, down, xl, xh))
+            - yl * Math.log(edge(yl, up, xl, xh) / edge(yl, down, xl, xh))
+            - up * solidAngle(xl, xh, yl, yh, up)
+            + down * solidAngle(xl, xh, yl, yh, down);
+    return z < 0 ? -sum : sum;
   }
 
-  /** ln((h + |h|)/(l + |l|)) for an edge from l to h, at the distances d and z from its line. */
+  /** (h + |h|)/(l + |l|) for an edge from l to h, at the distances d and z from its line. */
   private static double edge(double d, double z, double l, double h) {
     double q = Math.max(d * d + z * z, SMALLEST);
     double rl = Math.sqrt(l * l + q);
     double rh = Math.sqrt(h * h + q);
     // h is never negative here, since points are folded into the first octant.
-    return l >= 0 ? Math.log((h + rh) / (l + rl)) : Math.log((h + rh) * (rl - l) / q);
+    return l >= 0 ? (h + rh) / (l + rl) : (h + rh) * (rl - l) / q;
   }
 
   /** Solid angle of the rectangle seen from a point at height z of at least 0. */
   private static double solidAngle(double xl, double xh, double yl, double yh, double z) {
-    return corner(xh, yh, z) - corner(xl, yh, z) - corner(xh, yl, z) + corner(xl, yl, z);
+    double far = strip(xl, xh, yh, z);
+    return yl == 0 ? far : far - strip(xl, xh, yl, z);
   }
 
-  private static double corner(double x, double y, double z) {
-    double xy = x * y;
-    double angle = Math.atan2(Math.abs(xy), z * Math.sqrt(x * x + y * y + z * z));
-    return xy < 0 ? -angle : xy > 0 ? angle : 0;
+  /**
+   * Solid angle of a rectangle from xl to xh and from 0 to y, negative with y: the angles of its
+   * two corners, with tangents |xy|/(zr), added as arguments of a product of complex numbers.
+   */
+  private static double strip(double xl, double xh, double y, double z) {
+    double across = y * y + z * z;
+    double zl = z * Math.sqrt(xl * xl + across);
+    double zh = z * Math.sqrt(xh * xh + across);
+    double width = Math.abs(y);
+    // The near corner's angle is taken away where xl > 0 and added where xl < 0.
+    double angle =
+        xl == 0
+            ? Math.atan2(width * xh, zh)
+            : Math.atan2(width * (xh * zl - xl * zh), zh * zl + width * width * xh * xl);
+    return y < 0 ? -angle : angle;
   }
 
   /** Negative gradient of the potential, dimensionless: 4 pi H / M outside and inside. */
@@ -88,15 +100,15 @@ final class ChargedRectangles {
     double up = Math.abs(z) - c;
     double down = Math.abs(z) + c;
     double hx =
-        edge(xl, up, yl, yh)
-            - edge(xh, up, yl, yh)
-            - edge(xl, down, yl, yh)
-            + edge(xh, down, yl, yh);
+        Math.log(
+            edge(xl, up, yl, yh)
+                / edge(xh, up, yl, yh)
+                * (edge(xh, down, yl, yh) / edge(xl, down, yl, yh)));
     double hy =
-        edge(yl, up, xl, xh)
-            - edge(yh, up, xl, xh)
-            - edge(yl, down, xl, xh)
-            + edge(yh, down, xl, xh);
+        Math.log(
+            edge(yl, up, xl, xh)
+                / edge(yh, up, xl, xh)
+                * (edge(yh, down, xl, xh) / edge(yl, down, xl, xh)));
     double above = solidAngle(xl, xh, yl, yh, Math.abs(up));
     double hz = (up < 0 ? -above : above) - solidAngle(xl, xh, yl, yh, down);
     h[0] = (x < 0) == (z < 0) ? hx : -hx;
