@@ -23,6 +23,11 @@ public record TraceSpec(
 
   /** How many samples lie on the grid, the one at 0 included. */
   public int samples() {
-    return Math.toIntExact((long) Math.floor(duration / sampleInterval * (1 + 1e-12)) + 1);
+    return Math.toIntExact(samples(duration, sampleInterval));
+  }
+
+  /** How many samples a duration holds, the one at 0 included; a hair short of one more counts. */
+  public static long samples(double duration, double sampleInterval) {
+    return (long) Math.floor(duration / sampleInterval * (1 + 1e-12)) + 1;
   }
 }

@@ -17,7 +17,8 @@ import lodeswing.core.motion.Motion;
  * <p>3. Beside it the whole matrix from the start is kept, for an error that the hand makes once.
  *
  * <p>Source of the covariance's law: R. E. Kalman, A new approach to linear filtering and
- * prediction problems, J. Basic Eng. 82 (1960) 35, equation (24). Not safe for several threads.
+ * prediction problems, J. Basic Eng. 82 (1960) 35, equation (24), its number from memory. Not safe
+ * for several threads.
  */
 public final class ErrorGrowth {
 

@@ -9,7 +9,8 @@ package lodeswing.core.motion;
  * fixed order of fused multiply-adds, so that one release a lane gives the same bits.
  *
  * <p>Source of the interpolation: N. J. Higham, The numerical stability of barycentric Lagrange
- * interpolation, IMA J. Numer. Anal. 24 (2004), section 1 (Chebyshev points of the first kind).
+ * interpolation, IMA J. Numer. Anal. 24 (2004), its section from memory (Chebyshev points of the
+ * first kind).
  */
 final class ChebyshevCell {
 

@@ -13,9 +13,10 @@ import java.util.stream.IntStream;
  * grows with the distance of the function's nearest singularity in units of the patch; a patch
  * twice as wide as the gap thus needs some thirty points a side, where small cells of degree 7 need
  * a hundred in the same width (L. N. Trefethen, Approximation Theory and Approximation Practice,
- * 2013, theorem 8.2). Each patch takes the least of a ladder of degrees at which value and slopes
- * hold on check points of their own; one that does not hold at the highest is cut into four. Where
- * nothing holds, as where the bob would reach into a magnet, the value is NaN. Immutable.
+ * 2013, theorem 8.2, its number from memory). Each patch takes the least of a ladder of degrees at
+ * which value and slopes hold on check points of their own; one that does not hold at the highest
+ * is cut into four. Where nothing holds, as where the bob would reach into a magnet, the value is
+ * NaN. Immutable.
  */
 final class PatchedFunction implements CellTable.Source {
 

@@ -94,6 +94,23 @@ public record LayoutDocument(
     return canonical.text("model");
   }
 
+  /** How many of its shown units of length there are in a metre or in the model's own unit. */
+  public double shownPerUnit() {
+    return model().equals("bench") ? 1000 : 1;
+  }
+
+  /**
+   * A length or a speed as answers show it: millimetres to a nanometre on the bench, nine decimals
+   * in a textbook layout.
+   *
+   * @param value in metres, or the model's own unit
+   */
+  public double shown(double value) {
+    double perUnit = model().equals("bench") ? 1e6 : 1e9;
+    // The sum turns -0 into 0.
+    return Math.rint(value * shownPerUnit() * perUnit) / perUnit + 0.0;
+  }
+
   /** The units of its answers by quantity. */
   public LinkedHashMap<String, String> units() {
     boolean bench = model().equals("bench");

@@ -23,10 +23,6 @@ public record Limits(
         double durationS,
     @Stated(unit = "sample", meaning = "most samples of one trace") @DefaultValue("100000")
         int samplesPerTrace,
-    @Stated(unit = "step", meaning = "most integration steps of one trace") @DefaultValue("2000000")
-        int stepsPerTrace,
-    @Stated(unit = "release", meaning = "most releases of one request") @DefaultValue("1000")
-        int releases,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
         @DefaultValue("20")
         int waitDefaultS,
@@ -47,8 +43,6 @@ public record Limits(
       urlCharacters,
       durationS,
       samplesPerTrace,
-      stepsPerTrace,
-      releases,
       waitLongestS,
       waitingComputations,
       memoryBytes

@@ -2,7 +2,6 @@ package lodeswing.web.restpoint;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
-import lodeswing.render.csv.CsvDialect;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.layout.LayoutDocument;
@@ -14,6 +13,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.TableDialect;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -50,14 +50,9 @@ final class RestPointController {
           var answer = new RestPointAnswers(document, result.bytes());
           Reply reply =
               form == Representation.CSV
-                  ? Reply.of(form, answer.csv(dialect(query)))
+                  ? Reply.of(form, answer.csv(TableDialect.of(query)))
                   : Reply.ofJson(form, answer.json());
           return reply.cache(CachePolicy.SHORT);
         });
-  }
-
-  private static CsvDialect dialect(QueryParameters query) {
-    return new CsvDialect(
-        query.get(GeneralParameters.DECIMAL).equals("comma"), query.get(GeneralParameters.BOM));
   }
 }

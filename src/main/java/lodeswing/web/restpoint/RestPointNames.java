@@ -40,7 +40,7 @@ public final class RestPointNames {
   public RestPointNames(LayoutDocument document, List<RestPlace> places) {
     this.document = document;
     this.places = List.copyOf(places);
-    this.shownPerUnit = document.model().equals("bench") ? 1000 : 1;
+    this.shownPerUnit = document.shownPerUnit();
     List<String> plain = places.stream().map(this::plain).toList();
     List<String> unique = new ArrayList<>();
     for (int i = 0; i < plain.size(); i++) {

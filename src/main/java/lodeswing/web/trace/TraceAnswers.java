@@ -214,9 +214,8 @@ final class TraceAnswers {
     return rounded(time, 1e9);
   }
 
-  /** Millimetres to a nanometre on the bench, nine decimals in a textbook layout. */
   private double length(double value) {
-    return request.bench() ? rounded(value * 1e3, 1e6) : rounded(value, 1e9);
+    return request.layout().shown(value);
   }
 
   /** Twelve decimals: a barrier has some millijoules. */

@@ -32,7 +32,6 @@ final class TraceController {
   static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
   static final List<Representation> PICTURE = List.of(Representation.SVG, Representation.PNG);
-  static final Parameter<Integer> WIDTH = TraceReplies.WIDTH;
   private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
 
   private final LayoutStore layouts;
@@ -105,7 +104,7 @@ final class TraceController {
       String traceId, HttpServletRequest request, List<Representation> offered) {
     QueryParameters query =
         offered.equals(PICTURE)
-            ? QueryParameters.read(request, WIDTH)
+            ? QueryParameters.read(request, TraceReplies.WIDTH)
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
     TraceRequest trace = traces.get(traceId);

@@ -3,7 +3,6 @@ package lodeswing.web.trace;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import lodeswing.figure.Drawing;
-import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.representation.GeneralParameters;
@@ -11,6 +10,7 @@ import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.TableDialect;
 
 /** A trace in each of its forms. */
 final class TraceReplies {
@@ -32,7 +32,7 @@ final class TraceReplies {
   static Reply of(Representation form, TraceRequest request, byte[] result, QueryParameters query) {
     var answers = new TraceAnswers(request, result);
     return switch (form) {
-      case CSV -> Reply.of(form, answers.csv(dialect(query)));
+      case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> Reply.of(form, text(answers, query));
       case SVG ->
           Reply.of(
@@ -57,10 +57,5 @@ final class TraceReplies {
       value = value.replace('.', ',');
     }
     return value.getBytes(StandardCharsets.UTF_8);
-  }
-
-  static CsvDialect dialect(QueryParameters query) {
-    return new CsvDialect(
-        query.get(GeneralParameters.DECIMAL).equals("comma"), query.get(GeneralParameters.BOM));
   }
 }

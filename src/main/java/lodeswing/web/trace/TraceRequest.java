@@ -103,7 +103,7 @@ record TraceRequest(
 
   /** Metres in a unit of length of this layout. */
   double unit() {
-    return bench() ? 1e-3 : 1;
+    return 1 / layout.shownPerUnit();
   }
 
   /** What the analysis is asked. */
@@ -120,8 +120,9 @@ record TraceRequest(
         Math.max(durationS, limits.durationS()));
   }
 
-  int samples() {
-    return (int) Math.min(Integer.MAX_VALUE, Math.floor(durationS / sampleIntervalS) + 1);
+  /** How many samples the path has before thinning. */
+  long samples() {
+    return TraceSpec.samples(durationS, sampleIntervalS);
   }
 
   /**
@@ -137,7 +138,7 @@ record TraceRequest(
               pointer("durationS", fromQuery),
               "is " + plain(durationS) + "; lower it to " + plain(limits.durationS())));
     }
-    long samples = (long) Math.floor(durationS / sampleIntervalS) + 1;
+    long samples = samples();
     if (samples > limits.samplesPerTrace()) {
       double least = Math.min(durationS, limits.durationS()) / (limits.samplesPerTrace() - 1);
       faults.add(
@@ -169,7 +170,7 @@ record TraceRequest(
     return String.format(Locale.ROOT, "%.3g", Math.ceil(value * scale) / scale);
   }
 
-  /** The label of the layout, where one is to be shown. */
+  /** The title of the layout. */
   Optional<String> title() {
     return layout.title();
   }
