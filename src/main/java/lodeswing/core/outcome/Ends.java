@@ -1,0 +1,71 @@
+package lodeswing.core.outcome;
+
+import java.util.Arrays;
+
+/**
+ * How many releases ended, one entry a release; filled by an {@link OutcomeFinder}.
+ *
+ * <p>An end is the index of a rest point, 0 or above, or one of the negative codes of this class.
+ * Several threads may write different entries at once.
+ */
+public final class Ends {
+
+  /** The outcome was not certain when the longest time was over. */
+  public static final int UNSETTLED = -1;
+
+  /** The bob cannot be let go there: beyond the angles, in a magnet, or with a slack support. */
+  public static final int CANNOT_START = -2;
+
+  /** The bob touched a magnet of the plate. */
+  public static final int MAGNET_CONTACT = -3;
+
+  /** The bob touched the plate. */
+  public static final int PLATE_CONTACT = -4;
+
+  /** The support no longer pulled. */
+  public static final int SUSPENSION_SLACK = -5;
+
+  /** An angle left the allowed range. */
+  public static final int ANGLE_LIMIT = -6;
+
+  /** Pivot friction holds the bob at a place that belongs to no one rest point. */
+  public static final int HELD = -7;
+
+  private final int[] end;
+  private final double[] sealedAt;
+
+  /** Room for some releases, all unsettled. */
+  public Ends(int size) {
+    end = new int[size];
+    sealedAt = new double[size];
+    Arrays.fill(end, UNSETTLED);
+    Arrays.fill(sealedAt, Double.NaN);
+  }
+
+  /** How many releases there are. */
+  public int size() {
+    return end.length;
+  }
+
+  /** The end of a release: a rest point's index, or a negative code. */
+  public int end(int release) {
+    return end[release];
+  }
+
+  /** When the end was certain [s on the bench]; NaN where it never was. */
+  public double sealedAt(int release) {
+    return sealedAt[release];
+  }
+
+  /**
+   * Writes an end.
+   *
+   * @param release its index
+   * @param code a rest point's index, or a negative code
+   * @param time when it was certain, NaN where it never was
+   */
+  public void set(int release, int code, double time) {
+    end[release] = code;
+    sealedAt[release] = time;
+  }
+}
