@@ -29,8 +29,8 @@ import org.slf4j.LoggerFactory;
  * Memory in front of the store, with single flight and a bounded number of computing threads.
  *
  * <p>The cache holds futures, so that a second caller of a key finds the first one's. A failed
- * future leaves the cache by itself. Work that asks for other work from a computing thread computes
- * it on that thread, so that full threads never wait for one another.
+ * future is never joined. Work that asks for other work from a computing thread computes it on that
+ * thread, so that full threads never wait for one another.
  */
 public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
 
@@ -92,8 +92,9 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   public Answer answer(Computation computation, Duration wait) {
     String id = computation.key().id();
     var flight = new Flight(computation, result -> store.saveIfAbsent(result).result(), clock);
-    CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
-    if (seat != null) {
+    Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight);
+    if (taken.isPresent()) {
+      CompletableFuture<StoredResult> seat = taken.get();
       return seat.isDone()
           ? await(seat, Answer.Source.MEMORY, wait, computation)
           : join(seat, wait, computation);
@@ -111,6 +112,18 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       throw e;
     }
     return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+  }
+
+  /** The seat of an earlier caller; empty where the flight took it itself. */
+  private Optional<CompletableFuture<StoredResult>> takenSeat(String id, Flight flight) {
+    while (true) {
+      CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
+      if (seat == null || !seat.isCompletedExceptionally()) {
+        return Optional.ofNullable(seat);
+      }
+      // The cache drops a failed future by itself, but only some moments after its callers know.
+      memory.asMap().remove(id, seat);
+    }
   }
 
   @Override

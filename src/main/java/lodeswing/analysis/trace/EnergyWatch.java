@@ -3,6 +3,7 @@ package lodeswing.analysis.trace;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import lodeswing.core.integrate.Step;
+import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rest.SealRule;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -14,21 +15,23 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * cell in that well. The well was shut at the moment the energy fell below its pass: components of
  * the region below a pass are apart, so a bob that is in one of them later was in it from that
  * moment. The crossings of every well's level are therefore kept, each as a root on the dense
- * output.
+ * output. Without loss a bob ends nowhere: nothing is sealed and nothing settles.
  */
 final class EnergyWatch {
 
   private final Motion motion;
   private final SealRule rule;
+  private final boolean lossless;
   private final double[] shutAt;
   private final double[] state = new double[4];
   private double before;
   private int well = SealRule.NONE;
   private double settledAt = Double.NaN;
 
-  EnergyWatch(Motion motion, SealRule rule, double[] start) {
-    this.motion = motion;
-    this.rule = rule;
+  EnergyWatch(Landscape landscape, double[] start) {
+    this.motion = landscape.motion();
+    this.rule = landscape.sealRule();
+    this.lossless = landscape.lossless();
     this.shutAt = new double[rule.wells()];
     Arrays.fill(shutAt, Double.NaN);
     before = motion.energy(start[0], start[1], start[2], start[3]);
@@ -61,7 +64,7 @@ final class EnergyWatch {
   }
 
   private void decide(double[] at, double energy) {
-    if (well == SealRule.NONE) {
+    if (well == SealRule.NONE && !lossless) {
       well = rule.sealedWell(at[0], at[1], energy);
     }
   }

@@ -14,6 +14,12 @@ final class Horizons {
 
   private static final int MOST_PIECES = 50;
 
+  /**
+   * Part of the distance at which paths are told apart up to which their distance is taken to grow
+   * as the variational equation says; past it a pair parts almost at once.
+   */
+  private static final double LINEAR_SHARE = 1.0 / 3;
+
   private final Motion motion;
   private final ErrorGrowth growth;
   private final double[] jacobian = new double[8];
@@ -43,7 +49,8 @@ final class Horizons {
             Math.hypot(plan[2], plan[3]) / landscape.motion().naturalRate());
     double perCoordinate = landscape.planScale().perCoordinate();
     logTrusted = Math.log(landscape.planScale().trustedDistance(swing) / perCoordinate);
-    logParted = Math.log(landscape.planScale().partedDistance(swing) / spec.handSpread());
+    logParted =
+        Math.log(LINEAR_SHARE * landscape.planScale().partedDistance(swing) / spec.handSpread());
   }
 
   /** Looks at a step up to a time. */

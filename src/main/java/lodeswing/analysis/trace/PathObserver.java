@@ -36,9 +36,18 @@ final class PathObserver implements StepObserver {
     this.rule = landscape.sealRule();
     this.spec = spec;
     this.grid = new SampleGrid(motion, spec, start);
-    this.energy = new EnergyWatch(motion, rule, start);
+    this.energy = new EnergyWatch(landscape, start);
     this.horizons = new Horizons(landscape, spec, start);
     System.arraycopy(start, 0, last, 0, 4);
+    if (motion.slideMargin(start) <= 0) {
+      endedAt = 0;
+      events.add(new TraceEvent(0, TraceEvent.Kind.STUCK));
+    }
+  }
+
+  /** Whether friction holds the bob where it was let go, so that nothing moves. */
+  boolean heldFromTheStart() {
+    return endedAt == 0;
   }
 
   /** The events that end the path, for the finder that goes before this observer. */

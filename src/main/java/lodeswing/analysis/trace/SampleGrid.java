@@ -7,6 +7,8 @@ import lodeswing.core.motion.Motion;
 /** Takes samples on the uniform grid as the steps go by. */
 final class SampleGrid {
 
+  private static final double ROUNDING = 1e-12;
+
   private final Motion motion;
   private final double interval;
   private final int wanted;
@@ -25,8 +27,8 @@ final class SampleGrid {
 
   /** Takes the samples of a step up to a time. */
   void take(Step step, double until) {
-    while (taken < wanted && taken * interval <= until) {
-      // The last sample may lie a rounding past the step's end.
+    // The last sample may lie a rounding past the end.
+    while (taken < wanted && taken * interval <= until * (1 + ROUNDING)) {
       step.at(Math.min(taken * interval, step.endTime()), state);
       put(state);
     }

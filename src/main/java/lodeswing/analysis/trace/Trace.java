@@ -54,8 +54,11 @@ public final class Trace {
    */
   public TraceResult run(TraceSpec spec, double[] start, Tolerance tolerance) {
     PathObserver path = new PathObserver(landscape, spec, start);
-    EventFinder finder = new EventFinder(path.endings(), path);
-    Arrival arrival = integrate(start, longest(spec), tolerance, finder);
+    long evaluations = 0;
+    if (!path.heldFromTheStart()) {
+      EventFinder finder = new EventFinder(path.endings(), path);
+      evaluations = integrate(start, longest(spec), tolerance, finder).work().evaluations();
+    }
     path.close();
     OptionalInt outcome = path.outcome();
     boolean sure = path.sealedAt().isPresent() && outcome.equals(again(spec, start, tolerance));
@@ -69,7 +72,7 @@ public final class Trace {
         path.trustedUntil(),
         path.foretoldUntil(),
         path.followedUntil(),
-        arrival.work().evaluations());
+        evaluations);
   }
 
   /** The outcome at a tenfold tighter tolerance, from the seal rule alone. */

@@ -84,11 +84,6 @@ public final class Landscape {
 
   /** Whether nothing takes energy out. */
   public boolean lossless() {
-    if (layout instanceof BenchLayout bench) {
-      return bench.loss().linear() == 0
-          && bench.loss().pivotTorque() == 0
-          && bench.loss().drag().isEmpty();
-    }
-    return ((TextbookLayout) layout).drag() == 0;
+    return layout.lossless();
   }
 }

@@ -40,6 +40,11 @@ public record BenchLayout(
     return magnets.size();
   }
 
+  @Override
+  public boolean lossless() {
+    return loss.linear() == 0 && loss.pivotTorque() == 0 && loss.drag().isEmpty();
+  }
+
   /** Height of the bob magnet's centre over the plate at rest [m]. */
   public double bobCentreHeight() {
     return gap + bob.map(b -> b.magnet().halfHeight()).orElse(0.0);

@@ -5,4 +5,7 @@ public sealed interface Layout permits BenchLayout, TextbookLayout {
 
   /** How many magnets stand on the plate. */
   int magnetCount();
+
+  /** Whether nothing takes energy out: then a bob that swings never comes to rest. */
+  boolean lossless();
 }

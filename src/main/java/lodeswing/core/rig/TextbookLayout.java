@@ -23,6 +23,11 @@ public record TextbookLayout(double omega0, double drag, double height, List<Att
     return magnets.size();
   }
 
+  @Override
+  public boolean lossless() {
+    return drag == 0;
+  }
+
   /**
    * A point that attracts (positive strength) or repels (negative strength).
    *

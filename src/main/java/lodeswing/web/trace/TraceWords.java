@@ -32,7 +32,21 @@ final class TraceWords {
       return names.name(path.restPoint().getAsInt());
     }
     Optional<TraceEvent> ending = path.ending();
-    return ending.isPresent() ? text(ending.get().kind()) : "undecided";
+    if (ending.isPresent()) {
+      return text(ending.get().kind());
+    }
+    if (held().isPresent()) {
+      return text(TraceEvent.Kind.STUCK);
+    }
+    return lossless() ? "never at rest" : "undecided";
+  }
+
+  private boolean lossless() {
+    return request.layout().layout().lossless();
+  }
+
+  private Optional<TraceEvent> held() {
+    return path.events().stream().filter(e -> e.kind() == TraceEvent.Kind.STUCK).findFirst();
   }
 
   /** What happened, in words. */
@@ -81,11 +95,14 @@ final class TraceWords {
                         + " "
                         + text(event.kind())
                         + "; the model holds no further, and neither does the path."));
-    if (path.restPoint().isEmpty() && path.ending().isEmpty()) {
+    held().ifPresent(event -> notes.add(holding(event)));
+    if (path.restPoint().isEmpty() && path.ending().isEmpty() && held().isEmpty()) {
       notes.add(
-          "Up to "
-              + time(path.followedUntil())
-              + " it was not decided where the bob comes to rest.");
+          lossless()
+              ? "Nothing takes energy out of this swing: the bob never comes to rest."
+              : "Up to "
+                  + time(path.followedUntil())
+                  + " it was not decided where the bob comes to rest.");
     }
     if (path.restPoint().isPresent() && !path.sure()) {
       notes.add(
@@ -95,6 +112,18 @@ final class TraceWords {
     notes.add(trust());
     notes.add(foretelling());
     return notes;
+  }
+
+  private String holding(TraceEvent event) {
+    String belonging =
+        path.restPoint().isPresent()
+            ? "inside its zone about the rest point"
+            : "at a place that belongs to no one rest point";
+    return "At "
+        + time(event.time())
+        + " the friction of the pivot holds the bob for good, "
+        + belonging
+        + ".";
   }
 
   private String trust() {

@@ -41,6 +41,15 @@ public final class TrialLayouts {
     return withLoss(name, new LossLaw(own.linear(), own.drag(), torque));
   }
 
+  /** The bare bar of a sample without its magnets, with linear loss, air drag and friction. */
+  public static BenchLayout everyLoss() {
+    BenchLayout b = bench("heavy-bar");
+    double linear = LossLaw.fromQualityFactor(90, b.suspension().body(), b.gravity()).linear();
+    LossLaw loss = new LossLaw(linear, b.loss().drag(), b.loss().pivotTorque());
+    return new BenchLayout(
+        b.suspension(), b.bob(), b.gap(), List.of(), b.backing(), b.gravity(), loss);
+  }
+
   /** A bench sample with its bob at another height. */
   public static BenchLayout withGap(String name, double gap) {
     BenchLayout b = bench(name);

@@ -19,6 +19,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lodeswing.RunningService;
+import lodeswing.job.ComputationKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +64,7 @@ class TracesOverHttpTest {
         .body("units.length", equalTo("mm"))
         .body("outcome.restPointId", startsWith("rest-"))
         .body("sampleIntervalS", equalTo(0.02f))
-        .body("engineRevision", equalTo(1))
+        .body("engineRevision", equalTo(ComputationKey.ENGINE_REVISION))
         .body("events.kind", hasItems("sealed", "settled"));
     JsonNode trace = JsonMapper.shared().readTree(answer.asByteArray());
     JsonNode samples = trace.get("samples");
