@@ -74,7 +74,9 @@ final class PathWords {
       words.append(trail, text);
     }
     words.append(picture.magnets(), text);
-    String title = picture.title().isEmpty() ? "Path of a bob over magnets" : picture.title();
+    String subject =
+        picture.trails().isEmpty() ? "Magnets on a plate" : "Path of a bob over magnets";
+    String title = picture.title().isEmpty() ? subject : picture.title();
     return new AlternativeText("en", title, text.toString());
   }
 

@@ -28,6 +28,7 @@ public record TraceSpec(
 
   /** How many samples a duration holds, the one at 0 included; a hair short of one more counts. */
   public static long samples(double duration, double sampleInterval) {
-    return (long) Math.floor(duration / sampleInterval * (1 + 1e-12)) + 1;
+    // one is added before the cast, which ends at the largest long and never turns over
+    return (long) (Math.floor(duration / sampleInterval * (1 + 1e-12)) + 1);
   }
 }

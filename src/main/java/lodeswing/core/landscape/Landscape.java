@@ -1,7 +1,9 @@
 package lodeswing.core.landscape;
 
 import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.TextbookMotion;
+import lodeswing.core.motion.WorkExceededException;
 import lodeswing.core.rest.RestPointFinder;
 import lodeswing.core.rest.RestPoints;
 import lodeswing.core.rest.ScanRegion;
@@ -20,36 +22,83 @@ public final class Landscape {
   /** Drift that an integrator at the traces' tolerance may add, as a share of the barrier. */
   private static final double DRIFT_SHARE = 1e-6;
 
+  /** Memory of a scan for rest points, about. */
+  private static final long SCAN_BYTES = 4L << 20;
+
   private final Layout layout;
   private final Motion motion;
   private final RestPoints restPoints;
   private final SealRule sealRule;
   private final TableErrors tableErrors;
   private final PlanScale planScale;
+  private final TabulatedRig.Making making;
 
   private Landscape(
-      Layout layout, Motion motion, RestPoints restPoints, TableErrors errors, PlanScale scale) {
+      Layout layout,
+      Motion motion,
+      RestPoints restPoints,
+      TableErrors errors,
+      TabulatedRig.Making making) {
     this.layout = layout;
     this.motion = motion;
     this.restPoints = restPoints;
     this.tableErrors = errors;
-    this.planScale = scale;
+    this.making = making;
+    this.planScale = PlanScale.of(layout);
     double barrier = restPoints.shallowestBarrier();
     double margin =
         Double.isFinite(barrier) ? errors.energy() + DRIFT_SHARE * barrier : errors.energy();
     this.sealRule = restPoints.sealRule(margin);
   }
 
-  /** Makes a layout ready, on all cores. */
+  /** Makes a layout ready, on all cores, whatever it takes. */
   public static Landscape of(Layout layout) {
-    PlanScale scale = PlanScale.of(layout);
+    return of(layout, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Makes a layout ready, on all cores.
+   *
+   * @param mostWork work that it may take, in the unit of {@link #expectedWork}
+   * @throws WorkExceededException where it takes more
+   */
+  public static Landscape of(Layout layout, double mostWork) {
     if (layout instanceof BenchLayout bench) {
-      TabulatedRig rig = TabulatedRig.of(bench);
-      return new Landscape(layout, rig.motion(), rig.restPoints(), rig.errors(), scale);
+      TabulatedRig rig = TabulatedRig.of(bench, mostWork);
+      return new Landscape(layout, rig.motion(), rig.restPoints(), rig.errors(), rig.making());
     }
     Motion motion = new TextbookMotion((TextbookLayout) layout);
     RestPoints points = new RestPointFinder(motion, ScanRegion.of(layout)).find();
-    return new Landscape(layout, motion, points, TableErrors.NONE, scale);
+    return new Landscape(layout, motion, points, TableErrors.NONE, TabulatedRig.Making.NOTHING);
+  }
+
+  /**
+   * The work that making a layout ready will take, found without beginning it: evaluations of a
+   * tabulated potential, each some twenty nanoseconds on one core; 0 where no energy is tabulated.
+   */
+  public static double expectedWork(Layout layout) {
+    return expectedWork(layout, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same, not followed beyond a limit.
+   *
+   * @param most above it, any figure above it may be answered
+   */
+  public static double expectedWork(Layout layout, double most) {
+    return layout instanceof BenchLayout bench && TabulatedRig.tabulates(bench)
+        ? new PreparingForecast(bench).work(most)
+        : 0;
+  }
+
+  /** The work that making it ready took, in the unit of {@link #expectedWork}. */
+  public double work() {
+    return making.work();
+  }
+
+  /** About how much memory it holds. */
+  public long bytes() {
+    return SCAN_BYTES + making.bytes();
   }
 
   /** The layout. */

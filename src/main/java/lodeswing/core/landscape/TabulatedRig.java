@@ -4,11 +4,12 @@ import lodeswing.core.magnet.BobEnergy;
 import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.motion.AngleEnergy;
-import lodeswing.core.motion.AxialForce;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.PotentialTable;
+import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.PullTable;
+import lodeswing.core.motion.WorkBudget;
 import lodeswing.core.rest.RestPointFinder;
 import lodeswing.core.rest.RestPoints;
 import lodeswing.core.rest.ScanRegion;
@@ -23,7 +24,17 @@ import lodeswing.core.suspension.TwoAxisBody;
  * slopes below 1e-8 of the barrier over the length of the energy's detail. That barrier is known
  * only once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
  */
-record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors) {
+record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors, Making making) {
+
+  /**
+   * What it took.
+   *
+   * @param work work spent, in the unit of {@link WorkBudget}
+   * @param bytes memory that the tables hold
+   */
+  record Making(double work, long bytes) {
+    static final Making NOTHING = new Making(0, 0);
+  }
 
   private static final double BARRIER_SHARE = 1e-8;
 
@@ -42,29 +53,42 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
   /** Error of the force along the support's pull, as a share of the weight. */
   private static final double AXIAL_SHARE = 1e-5;
 
-  static TabulatedRig of(BenchLayout layout) {
+  /** Whether there is an energy to tabulate. */
+  static boolean tabulates(BenchLayout layout) {
     boolean bare = layout.magnets().isEmpty() && layout.backing().isEmpty();
-    if (bare || layout.bob().isEmpty()) {
+    return !bare && layout.bob().isPresent();
+  }
+
+  /**
+   * Makes the rig.
+   *
+   * @param mostWork work that it may take, in the unit of {@link WorkBudget}
+   * @throws lodeswing.core.motion.WorkExceededException where it takes more
+   */
+  static TabulatedRig of(BenchLayout layout, double mostWork) {
+    if (!tabulates(layout)) {
       BenchMotion motion = BenchMotion.withoutMagnets(layout);
-      return new TabulatedRig(motion, find(motion, layout), TableErrors.NONE);
+      return new TabulatedRig(motion, find(motion, layout), TableErrors.NONE, Making.NOTHING);
     }
     BenchLayout.BobMagnet bob = layout.bob().orElseThrow();
     TwoAxisBody body = layout.suspension().body();
+    WorkBudget budget = new WorkBudget(mostWork, new PreparingForecast(layout)::effortAt);
     BobEnergy energy =
         BobEnergy.of(
             bob.magnet(), bob.poleDown(), new MagnetArray(layout.magnets(), layout.backing()));
     MagnetEnergy exact = new MagnetEnergy(energy, body, layout.axisHeight());
     double weight = body.mass() * layout.gravity();
-    AxialForce pull =
+    PullTable pull =
         PullTable.build(
             exact.axialForce(layout.suspension().pullLine()),
             BenchMotion.MAX_ANGLE,
-            AXIAL_SHARE * weight);
+            AXIAL_SHARE * weight,
+            budget);
     double range = range(layout, exact);
     double slopes = 1 / angleScale(layout);
     double least = FIT_SHARE * range;
     PotentialTable.Fitted fitted =
-        PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, least, slopes * least);
+        PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, least, slopes * least, budget);
     double rough = COARSE_SHARE * range;
     BenchMotion coarse = new BenchMotion(layout, fitted.table(rough, slopes * rough), pull);
     double shallowest = find(coarse, layout).shallowestBarrier();
@@ -75,10 +99,13 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
     double[] inertia = new double[2];
     motion.inertia(0, 0, inertia);
     double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
+    RestPoints restPoints = find(motion, layout);
+    budget.lift();
     return new TabulatedRig(
         motion,
-        find(motion, layout),
-        new TableErrors(table.energyError(), acceleration, table.cells()));
+        restPoints,
+        new TableErrors(table.energyError(), acceleration, table.cells()),
+        new Making(budget.spent(), table.bytes() + pull.bytes()));
   }
 
   private static RestPoints find(BenchMotion motion, BenchLayout layout) {

@@ -21,8 +21,15 @@ import java.util.stream.IntStream;
  */
 final class CellTable {
 
-  private static final int COARSE = 16;
-  private static final int DEEPEST = 7;
+  static final int COARSE = 16;
+  static final int DEEPEST = 7;
+
+  /** Work of fitting one cell to patches of some twenty by twenty terms, measured. */
+  static final double CELL_WORK = 5e3;
+
+  /** Most cells of a table: half a kilobyte each. */
+  static final int MOST_CELLS = 600_000;
+
   private static final int NO_CELL = -1;
 
   /** A split that gains less than this has met the source's own noise: the parent's error stays. */
@@ -101,9 +108,15 @@ final class CellTable {
    * @param halfWidth half the side of the square [rad]
    * @param valueTolerance greatest error of the value
    * @param slopeTolerance greatest error of a slope; infinite where slopes do not matter
+   * @param budget what the work is counted in
+   * @throws WorkExceededException where the budget runs out
    */
   static CellTable build(
-      Source source, double halfWidth, double valueTolerance, double slopeTolerance) {
+      Source source,
+      double halfWidth,
+      double valueTolerance,
+      double slopeTolerance,
+      WorkBudget budget) {
     List<Cell> leaves = new ArrayList<>();
     List<Cell> open = new ArrayList<>();
     for (int i = 0; i < COARSE; i++) {
@@ -114,6 +127,10 @@ final class CellTable {
     int depth = 0;
     while (!open.isEmpty()) {
       List<Cell> level = open;
+      budget.spend(CELL_WORK * level.size());
+      if (leaves.size() + level.size() > MOST_CELLS) {
+        throw new WorkExceededException();
+      }
       IntStream.range(0, level.size())
           .parallel()
           .forEach(k -> level.get(k).fit(source, valueTolerance, slopeTolerance));
@@ -146,6 +163,12 @@ final class CellTable {
   /** Greatest error of a slope found on the check grids, doubled. */
   double slopeError() {
     return slopeError;
+  }
+
+  /** About how much memory it holds. */
+  long bytes() {
+    return (long) Double.BYTES * (frames.length + coefficients.length)
+        + (long) Integer.BYTES * directory.length;
   }
 
   /** How many cells hold a polynomial. */

@@ -20,15 +20,15 @@ import java.util.stream.IntStream;
  */
 final class PatchedFunction implements CellTable.Source {
 
-  private static final int COARSE = 16;
-  private static final int DEEPEST = 3;
-  private static final int[] LADDER = {8, 16, 24, 32};
+  static final int COARSE = 16;
+  static final int DEEPEST = 3;
+  static final int[] LADDER = {8, 16, 24, 32};
 
   /** A patch that misses its tolerance by more than this goes to pieces without a higher degree. */
-  private static final double HOPELESS = 1e6;
+  static final double HOPELESS = 1e6;
 
   /** Check points lie off the interpolation points of every rung. */
-  private static final double[] CHECK = {-0.97, -0.53, 0.11, 0.64, 0.99};
+  static final double[] CHECK = {-0.97, -0.53, 0.11, 0.64, 0.99};
 
   private final double halfWidth;
   private final Patch[] roots;
@@ -45,9 +45,15 @@ final class PatchedFunction implements CellTable.Source {
    * @param halfWidth half the side of the square [rad]
    * @param valueTolerance greatest error of the value on the check points
    * @param slopeTolerance greatest error of a slope there; infinite where slopes do not matter
+   * @param budget what evaluations are counted in
+   * @throws WorkExceededException where the budget runs out
    */
   static PatchedFunction of(
-      CellTable.Source source, double halfWidth, double valueTolerance, double slopeTolerance) {
+      CellTable.Source source,
+      double halfWidth,
+      double valueTolerance,
+      double slopeTolerance,
+      WorkBudget budget) {
     double half = halfWidth / COARSE;
     Patch[] roots = new Patch[COARSE * COARSE];
     IntStream.range(0, roots.length)
@@ -56,7 +62,7 @@ final class PatchedFunction implements CellTable.Source {
             k -> {
               double u = -halfWidth + (2 * (k / COARSE) + 1) * half;
               double v = -halfWidth + (2 * (k % COARSE) + 1) * half;
-              roots[k] = new Patch(u, v, half);
+              roots[k] = new Patch(u, v, half, budget);
               roots[k].fit(source, valueTolerance, slopeTolerance, 0);
             });
     return new PatchedFunction(halfWidth, roots);
@@ -78,6 +84,11 @@ final class PatchedFunction implements CellTable.Source {
     }
   }
 
+  /** About how much memory it holds. */
+  long bytes() {
+    return Arrays.stream(roots).mapToLong(Patch::bytes).sum();
+  }
+
   private Patch find(double u, double v) {
     int i = cell(u);
     int j = cell(v);
@@ -94,20 +105,27 @@ final class PatchedFunction implements CellTable.Source {
     private final double u0;
     private final double v0;
     private final double half;
+    private final WorkBudget budget;
     private final List<Patch> quarters = new ArrayList<>();
     private int n;
     private double[] c = {};
     private double[] cu = {};
     private double[] cv = {};
 
-    Patch(double u0, double v0, double half) {
+    Patch(double u0, double v0, double half, WorkBudget budget) {
       this.u0 = u0;
       this.v0 = v0;
       this.half = half;
+      this.budget = budget;
     }
 
     boolean fitted() {
       return n > 0;
+    }
+
+    long bytes() {
+      long own = (long) Double.BYTES * (c.length + cu.length + cv.length);
+      return own + quarters.stream().mapToLong(Patch::bytes).sum();
     }
 
     Patch at(double u, double v) {
@@ -138,7 +156,8 @@ final class PatchedFunction implements CellTable.Source {
               new Patch(
                   u0 + (q < 2 ? -quarter : quarter),
                   v0 + (q % 2 == 0 ? -quarter : quarter),
-                  quarter);
+                  quarter,
+                  budget);
           patch.fit(source, valueTolerance, slopeTolerance, depth + 1);
           quarters.add(patch);
         }
@@ -147,6 +166,7 @@ final class PatchedFunction implements CellTable.Source {
 
     /** Value and slopes of the function on the check points. */
     private double[] exact(CellTable.Source source, double slopeTolerance) {
+      budget.spendOver(u0, v0, half, CHECK.length * CHECK.length * WorkBudget.SLOPES);
       double[] exact = new double[3 * CHECK.length * CHECK.length];
       double[] three = new double[3];
       int k = 0;
@@ -187,6 +207,7 @@ final class PatchedFunction implements CellTable.Source {
 
     private void interpolate(CellTable.Source source, int degree) {
       n = degree;
+      budget.spendOver(u0, v0, half, degree * degree);
       double[] cosines = new double[n * n];
       for (int p = 0; p < n; p++) {
         for (int k = 0; k < n; k++) {

@@ -9,6 +9,9 @@ package lodeswing.core.motion;
  */
 public final class PotentialTable implements AngleEnergy {
 
+  /** Slopes that the exact second derivatives take. */
+  private static final int CURVATURE = 9;
+
   private final AngleEnergy source;
   private final Fitted fitted;
   private final CellTable energy;
@@ -26,9 +29,15 @@ public final class PotentialTable implements AngleEnergy {
    * @param reach greatest angle that is used [rad]
    * @param energyTolerance greatest error of the energy [J]
    * @param slopeTolerance greatest error of the energy's slopes [J/rad]
+   * @param budget what the work is counted in, that of tables and of places without a cell too
+   * @throws WorkExceededException where the budget runs out
    */
   public static Fitted fit(
-      AngleEnergy source, double reach, double energyTolerance, double slopeTolerance) {
+      AngleEnergy source,
+      double reach,
+      double energyTolerance,
+      double slopeTolerance,
+      WorkBudget budget) {
     CellTable.Source asked =
         new CellTable.Source() {
           @Override
@@ -43,10 +52,11 @@ public final class PotentialTable implements AngleEnergy {
         };
     return new Fitted(
         source,
-        PatchedFunction.of(asked, reach, energyTolerance, slopeTolerance),
+        PatchedFunction.of(asked, reach, energyTolerance, slopeTolerance, budget),
         reach,
         energyTolerance,
-        slopeTolerance);
+        slopeTolerance,
+        budget);
   }
 
   /** An energy fitted once by large patches. */
@@ -56,18 +66,21 @@ public final class PotentialTable implements AngleEnergy {
     private final double reach;
     private final double energyError;
     private final double slopeError;
+    private final WorkBudget budget;
 
     private Fitted(
         AngleEnergy source,
         PatchedFunction patches,
         double reach,
         double energyError,
-        double slopeError) {
+        double slopeError,
+        WorkBudget budget) {
       this.source = source;
       this.patches = patches;
       this.reach = reach;
       this.energyError = energyError;
       this.slopeError = slopeError;
+      this.budget = budget;
     }
 
     /**
@@ -78,7 +91,7 @@ public final class PotentialTable implements AngleEnergy {
      */
     public PotentialTable table(double energyTolerance, double slopeTolerance) {
       return new PotentialTable(
-          this, CellTable.build(patches, reach, energyTolerance, slopeTolerance));
+          this, CellTable.build(patches, reach, energyTolerance, slopeTolerance, budget));
     }
   }
 
@@ -92,6 +105,11 @@ public final class PotentialTable implements AngleEnergy {
     return fitted.slopeError + energy.slopeError();
   }
 
+  /** About how much memory it holds. */
+  public long bytes() {
+    return fitted.patches.bytes() + energy.bytes();
+  }
+
   /** How many cells the table has. */
   public int cells() {
     return energy.cells();
@@ -101,13 +119,18 @@ public final class PotentialTable implements AngleEnergy {
   @Override
   public double value(double beta, double alpha) {
     int cell = energy.find(beta, alpha);
-    return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
+    if (cell < 0) {
+      fitted.budget.spendAt(beta, alpha, 1);
+      return source.value(beta, alpha);
+    }
+    return energy.value(cell, beta, alpha);
   }
 
   @Override
   public void gradient(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
     if (cell < 0) {
+      fitted.budget.spendAt(beta, alpha, WorkBudget.SLOPES);
       source.gradient(beta, alpha, out);
     } else {
       energy.gradient(cell, beta, alpha, out);
@@ -118,6 +141,7 @@ public final class PotentialTable implements AngleEnergy {
   public void curvature(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
     if (cell < 0) {
+      fitted.budget.spendAt(beta, alpha, CURVATURE * WorkBudget.SLOPES);
       source.curvature(beta, alpha, out);
     } else {
       energy.curvature(cell, beta, alpha, out);

@@ -13,10 +13,12 @@ public final class PullTable implements AxialForce {
 
   private final AxialForce source;
   private final CellTable force;
+  private final WorkBudget budget;
 
-  private PullTable(AxialForce source, CellTable force) {
+  private PullTable(AxialForce source, CellTable force, WorkBudget budget) {
     this.source = source;
     this.force = force;
+    this.budget = budget;
   }
 
   /**
@@ -25,17 +27,31 @@ public final class PullTable implements AxialForce {
    * @param source the exact force, safe for several threads
    * @param reach greatest angle that is used [rad]
    * @param tolerance greatest error [N]
+   * @param budget what the work is counted in
+   * @throws WorkExceededException where the budget runs out
    */
-  public static PullTable build(AxialForce source, double reach, double tolerance) {
+  public static PullTable build(
+      AxialForce source, double reach, double tolerance, WorkBudget budget) {
+    WorkBudget counted = budget.ofSlopes();
     PatchedFunction patches =
-        PatchedFunction.of(source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY);
-    return new PullTable(
-        source, CellTable.build(patches, reach, tolerance, Double.POSITIVE_INFINITY));
+        PatchedFunction.of(
+            source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY, counted);
+    CellTable table = CellTable.build(patches, reach, tolerance, Double.POSITIVE_INFINITY, counted);
+    return new PullTable(source, table, counted);
+  }
+
+  /** About how much memory it holds. */
+  public long bytes() {
+    return force.bytes();
   }
 
   @Override
   public double along(double beta, double alpha) {
     int cell = force.find(beta, alpha);
-    return cell < 0 ? source.along(beta, alpha) : force.value(cell, beta, alpha);
+    if (cell < 0) {
+      budget.spendAt(beta, alpha, 1);
+      return source.along(beta, alpha);
+    }
+    return force.value(cell, beta, alpha);
   }
 }

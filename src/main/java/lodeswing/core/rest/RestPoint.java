@@ -57,7 +57,8 @@ public record RestPoint(
   /**
    * The magnets about a rest point.
    *
-   * @param owner the magnet it lies over, by index; empty where it lies over none
+   * @param owner the magnet it belongs to by the rule of {@link ScanRegion#of}, by index; empty
+   *     where it belongs to none
    * @param nearest up to two magnets, the nearest first
    * @param overWeakField whether it lies over no magnet and every magnet about it (up to two length
    *     scales farther than the nearest) repels: a place where the field is weak

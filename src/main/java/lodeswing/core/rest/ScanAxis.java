@@ -7,12 +7,19 @@ final class ScanAxis {
 
   private static final double GROWTH = 1.15;
 
+  /** Buckets may not be finer than this many of them make them: a wide axis has wide ones. */
+  private static final int MOST_BUCKETS = 1 << 16;
+
+  /** Widest axis, in steps of its fine part: beyond it places near its ends lose their digits. */
+  private static final double WIDEST = 1e12;
+
   private final double[] node;
   private final double perBucket;
   private final int[] bucketStart;
 
-  private ScanAxis(double[] node, double bucketWidth) {
+  private ScanAxis(double[] node, double fineStep) {
     this.node = node;
+    double bucketWidth = Math.max(fineStep, (last() - first()) / MOST_BUCKETS);
     int buckets = (int) Math.ceil((last() - first()) / bucketWidth) + 1;
     this.perBucket = 1 / bucketWidth;
     this.bucketStart = new int[buckets];
@@ -35,9 +42,15 @@ final class ScanAxis {
    * @param fineTo where the fine part ends
    * @param fineStep spacing of the fine part
    * @param coarseStep widest spacing outside
+   * @throws IllegalArgumentException where the axis is too wide for its fine part
    */
   static ScanAxis of(
       double reach, double fineFrom, double fineTo, double fineStep, double coarseStep) {
+    // the negated comparison also catches NaN
+    if (!(fineStep > 0 && reach > 0 && reach < WIDEST * fineStep)) {
+      throw new IllegalArgumentException(
+          "an axis up to " + reach + " cannot be scanned in steps of " + fineStep);
+    }
     double from = Math.max(-reach + fineStep, Math.min(fineFrom, reach - 3 * fineStep));
     double to = Math.min(reach - fineStep, Math.max(fineTo, from + 2 * fineStep));
     int cells = Math.max(2, (int) Math.floor((to - from) / fineStep));

@@ -2,6 +2,7 @@ package lodeswing.core.rest;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Layout;
@@ -20,6 +21,9 @@ public record ScanRegion(List<MagnetPlace> magnets, double lengthScale) {
   /** Least length scale of a bench layout [m]: closer than this the bob as good as touches. */
   private static final double LEAST_BENCH_SCALE = 0.001;
 
+  /** Share of the clear distance to the next magnet within which a well is still a magnet's own. */
+  private static final double OWN_SHARE = 0.25;
+
   /** Length scale where nothing stands on the plate, as a share of the rig's size. */
   private static final double EMPTY_PLATE_SHARE = 0.1;
 
@@ -32,8 +36,12 @@ public record ScanRegion(List<MagnetPlace> magnets, double lengthScale) {
 
   /**
    * The region of a layout. On the bench a rest point belongs to a magnet if it lies within the
-   * magnet's plan; in a textbook layout, if it lies within half the nearest spacing of an attractor
-   * (with one attractor: within the height).
+   * magnet's half width, and, where the magnet attracts the bob, within a quarter of the clear
+   * distance to the nearest other magnet beyond that (a magnet alone: a quarter of the length
+   * scale): the suspension draws a well towards the middle, and a quarter leaves the half of the
+   * way about the middle between two magnets to neither. In a textbook layout it belongs to an
+   * attractor if it lies within half the nearest spacing of it (with one attractor: within the
+   * height).
    */
   public static ScanRegion of(Layout layout) {
     if (layout instanceof BenchLayout bench) {
@@ -66,17 +74,41 @@ public record ScanRegion(List<MagnetPlace> magnets, double lengthScale) {
   private static ScanRegion ofBench(BenchLayout layout) {
     double centreHeight = layout.bobCentreHeight();
     double scale = Double.POSITIVE_INFINITY;
-    List<MagnetPlace> places = new ArrayList<>();
     for (PlacedMagnet m : layout.magnets()) {
-      boolean attracts = layout.bob().map(b -> b.poleDown() != m.poleUp()).orElse(false);
-      places.add(
-          new MagnetPlace(m.centre().x(), m.centre().y(), m.magnet().planRadius(), attracts));
       scale = Math.min(scale, centreHeight - m.centre().z() - m.magnet().halfHeight());
     }
     if (scale == Double.POSITIVE_INFINITY) {
       scale = EMPTY_PLATE_SHARE * layout.axisHeight();
     }
-    return new ScanRegion(places, Math.max(scale, LEAST_BENCH_SCALE));
+    scale = Math.max(scale, LEAST_BENCH_SCALE);
+    List<MagnetPlace> places = new ArrayList<>();
+    for (int i = 0; i < layout.magnets().size(); i++) {
+      PlacedMagnet m = layout.magnets().get(i);
+      boolean attracts = layout.bob().map(b -> b.poleDown() != m.poleUp()).orElse(false);
+      double radius = m.magnet().planRadius();
+      if (attracts) {
+        radius += OWN_SHARE * clearDistance(i, layout.magnets()).orElse(scale);
+      }
+      places.add(new MagnetPlace(m.centre().x(), m.centre().y(), radius, attracts));
+    }
+    return new ScanRegion(places, scale);
+  }
+
+  /** Plan distance between a magnet's edge and the nearest other one's; empty without another. */
+  private static OptionalDouble clearDistance(int index, List<PlacedMagnet> all) {
+    PlacedMagnet one = all.get(index);
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < all.size(); i++) {
+      if (i != index) {
+        PlacedMagnet other = all.get(i);
+        double between =
+            Math.hypot(
+                other.centre().x() - one.centre().x(), other.centre().y() - one.centre().y());
+        double clear = between - one.magnet().planRadius() - other.magnet().planRadius();
+        nearest = Math.min(nearest, Math.max(0, clear));
+      }
+    }
+    return nearest < Double.POSITIVE_INFINITY ? OptionalDouble.of(nearest) : OptionalDouble.empty();
   }
 
   /**

@@ -13,6 +13,9 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
 import tools.jackson.databind.JsonNode;
@@ -38,6 +41,9 @@ public final class BodyReader {
 
   /** Most characters of one member's name. */
   public static final int LONGEST_NAME = 200;
+
+  /** Editors and sheets put it first; a reader may pass it over (RFC 8259, section 8.1). */
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -83,7 +89,7 @@ public final class BodyReader {
 
   private static Body read(JsonNode tree, RecordShape shape, FaultList faults) {
     Optional<Object> value = shape.read(tree, "", faults);
-    faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The body");
+    faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The request");
     return (Body) value.orElseThrow(() -> new IllegalStateException("no value and no fault"));
   }
 
@@ -100,17 +106,36 @@ public final class BodyReader {
       }
       return tree;
     } catch (JacksonException e) {
-      var at = e.getLocation();
+      TokenStreamLocation at = e.getLocation();
       String where =
           at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-      String why = Quoted.plain(e.getOriginalMessage());
-      throw malformed("The body cannot be read as JSON" + where + ".", why + where);
+      throw malformed("The body cannot be read as JSON" + where + ".", reason(e) + where);
     }
+  }
+
+  /** Why reading stopped, in words that lead on to the place. */
+  private static String reason(JacksonException e) {
+    if (e instanceof UnexpectedEndOfInputException) {
+      return "ends too early: a bracket, a quotation mark or a value is missing";
+    }
+    if (e instanceof StreamConstraintsException) {
+      return "goes beyond a limit (nesting "
+          + DEEPEST
+          + " levels, a text "
+          + LONGEST_TEXT
+          + " characters, a number "
+          + LONGEST_NUMBER
+          + ", a name "
+          + LONGEST_NAME
+          + ")";
+    }
+    return "is no JSON any more: look for a missing or spare comma, colon, quotation mark or bracket";
   }
 
   private static String decode(byte[] bytes) {
     try {
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     } catch (CharacterCodingException e) {
       throw malformed("The body is not text in UTF-8.", "must be JSON text in UTF-8");
     }

@@ -26,12 +26,6 @@ final class Quoted {
     return out.append(end < text.length() ? "…\"" : "\"").toString();
   }
 
-  /** A message of one line, at most 200 characters. */
-  static String plain(String message) {
-    String line = message.replaceAll("[\\p{Cntrl}\\p{Cs}]", " ");
-    return line.length() > 200 ? line.substring(0, 200) + "…" : line;
-  }
-
   /** What a JSON value is, for a sentence that ends in "not ...". */
   static String kind(JsonNode node) {
     if (node.isNull()) {

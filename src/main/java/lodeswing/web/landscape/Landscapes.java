@@ -1,38 +1,81 @@
 package lodeswing.web.landscape;
 
+import com.github.benmanes.caffeine.cache.AsyncCache;
 import com.github.benmanes.caffeine.cache.Caffeine;
-import com.github.benmanes.caffeine.cache.LoadingCache;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import lodeswing.core.landscape.Landscape;
-import lodeswing.core.rig.Layout;
+import lodeswing.core.motion.WorkExceededException;
 import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemException;
 import org.springframework.stereotype.Component;
 
-/** Makes layouts ready once and holds the latest; two layouts that move alike share one. */
+/**
+ * Makes layouts ready once and holds the latest up to a weight; two layouts that move alike share
+ * one.
+ *
+ * <p>The cache holds futures, so that a second caller of a layout waits for the first one's and no
+ * other layout waits for either; a failed one leaves by itself.
+ */
 @Component
 public final class Landscapes {
 
-  /** A table of a crowded plate takes some ten megabytes. */
-  private static final int HELD_IN_MEMORY = 24;
+  private static final int BYTES_PER_KILOBYTE = 1024;
 
-  private final LoadingCache<Key, Landscape> held =
-      Caffeine.newBuilder().maximumSize(HELD_IN_MEMORY).build(key -> Landscape.of(key.layout));
+  private final Limits limits;
+  private final PreparingCost cost;
+  private final AsyncCache<String, Landscape> held;
 
-  /** The landscape of a layout; made now where it is not held. */
-  public Landscape of(LayoutDocument document) {
-    return held.get(new Key(document.physicsKey(), document.layout()));
+  Landscapes(Limits limits, PreparingCost cost) {
+    this.limits = limits;
+    this.cost = cost;
+    this.held =
+        Caffeine.newBuilder()
+            .executor(Runnable::run)
+            .maximumWeight(limits.landscapeBytes() / BYTES_PER_KILOBYTE)
+            .<String, Landscape>weigher((key, landscape) -> kilobytes(landscape))
+            .buildAsync();
   }
 
-  /** Equal where the physics is: the layout itself is only carried along. */
-  private record Key(String physicsKey, Layout layout) {
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Key key && key.physicsKey.equals(physicsKey);
+  /**
+   * The landscape of a layout; made now, on this thread, where it is not held.
+   *
+   * @param place where the layout stands in the request
+   * @throws ProblemException {@code too-costly} where it takes more than a layout may
+   */
+  public Landscape of(LayoutDocument document, LayoutPlace place) {
+    var mine = new CompletableFuture<Landscape>();
+    CompletableFuture<Landscape> seat = held.asMap().putIfAbsent(document.physicsKey(), mine);
+    if (seat != null) {
+      return await(seat);
     }
-
-    @Override
-    public int hashCode() {
-      return physicsKey.hashCode();
+    try {
+      Landscape made = Landscape.of(document.layout(), limits.preparingWork());
+      mine.complete(made);
+      return made;
+    } catch (WorkExceededException e) {
+      ProblemException problem = cost.ranOut(document, place);
+      mine.completeExceptionally(problem);
+      throw problem;
+    } catch (RuntimeException | Error e) {
+      mine.completeExceptionally(e);
+      throw e;
     }
+  }
+
+  private static Landscape await(CompletableFuture<Landscape> seat) {
+    try {
+      return seat.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException failure) {
+        throw failure;
+      }
+      throw e;
+    }
+  }
+
+  private static int kilobytes(Landscape landscape) {
+    return Math.toIntExact(1 + landscape.bytes() / BYTES_PER_KILOBYTE);
   }
 }

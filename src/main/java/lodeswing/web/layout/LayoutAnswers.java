@@ -10,6 +10,7 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.MapShape;
+import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
@@ -68,7 +69,13 @@ final class LayoutAnswers {
         .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
         .required("warnings", new ListShape(WARNING, 0, 100_000), "What was probably not meant.")
         .optional(
-            "dryRun", new FlagShape(), "True where nothing was stored because of dry-run=true.");
+            "dryRun", new FlagShape(), "True where nothing was stored because of dry-run=true.")
+        .optional(
+            "preparingWork",
+            NumberShape.between(0, 1e300),
+            "In a dry run: evaluations of a magnet's potential that making the layout ready for"
+                + " traces and rest points will take, against the limit of the same name in"
+                + " getLimits.");
   }
 
   /** In short. */
@@ -109,7 +116,8 @@ final class LayoutAnswers {
       about.put("title", document.title().orElse(sample.name()));
       about.put("description", sample.description());
       about.put("model", document.model());
-      about.put("links", links(document.layoutId()));
+      Body links = links(document.layoutId());
+      about.put("links", links.with("thumbnail", links.text("plate")));
       entries.add(Body.of(about));
     }
     var members = new LinkedHashMap<String, Object>();
@@ -127,6 +135,7 @@ final class LayoutAnswers {
     var links = new LinkedHashMap<String, String>();
     links.put("self", self);
     links.put("variant", self + "/variant");
+    links.put("plate", self + "/plate");
     links.put("restPoints", self + "/rest-points");
     links.put("trace", self + "/trace");
     links.put("traces", "/v1/traces");

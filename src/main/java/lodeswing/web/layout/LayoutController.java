@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import lodeswing.core.landscape.Landscape;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
@@ -44,6 +45,7 @@ final class LayoutController {
     Map<String, Object> answer = LayoutAnswers.summaryOf(document);
     if (query.get(DRY_RUN)) {
       answer.put("dryRun", true);
+      answer.put("preparingWork", Math.rint(Landscape.expectedWork(document.layout())));
       return Reply.ofJson(form, LayoutAnswers.json(answer)).to(request);
     }
     boolean created = layouts.save(document);

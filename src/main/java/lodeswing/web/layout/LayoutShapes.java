@@ -204,7 +204,7 @@ public final class LayoutShapes {
                 + " (|r - R_i|^2 + height^2)^(3/2), the same for y.")
         .required("model", ChoiceShape.of("textbook"), "The model.")
         .optional("title", TITLE, "A title.")
-        .required("omega0", NumberShape.above(0, 1000), "Rate of the swing without magnets.")
+        .required("omega0", NumberShape.between(0.001, 1000), "Rate of the swing without magnets.")
         .required("drag", NumberShape.between(0, 1000), "Linear loss.")
         .required("height", NumberShape.between(0.001, 1000), "Height of the bob's plane.")
         .withDefault(

@@ -34,7 +34,17 @@ public record Limits(
         int waitingComputations,
     @Stated(unit = "byte", meaning = "weight of the results that are held in memory")
         @DefaultValue("134217728")
-        long memoryBytes) {
+        long memoryBytes,
+    @Stated(
+            unit = "evaluation",
+            meaning =
+                "most evaluations of a magnet's potential, each some twenty nanoseconds on one core,"
+                    + " that making one layout ready may take")
+        @DefaultValue("8e9")
+        double preparingWork,
+    @Stated(unit = "byte", meaning = "weight of the layouts made ready that are held in memory")
+        @DefaultValue("268435456")
+        long landscapeBytes) {
 
   /** Refuses limits that leave nothing to do. */
   public Limits {
@@ -45,7 +55,9 @@ public record Limits(
       samplesPerTrace,
       waitLongestS,
       waitingComputations,
-      memoryBytes
+      memoryBytes,
+      preparingWork,
+      landscapeBytes
     };
     if (Arrays.stream(all).anyMatch(limit -> !(limit > 0)) || waitDefaultS < 0) {
       throw new IllegalArgumentException("every limit under lodeswing.limits must be positive");

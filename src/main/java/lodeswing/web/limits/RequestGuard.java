@@ -8,20 +8,27 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import lodeswing.web.problem.Problem;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.problem.ProblemWriter;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Refuses addresses and bodies over their limits before anything reads them. */
+/** Refuses addresses and bodies over their limits, or packed, before anything reads them. */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE + 20)
 final class RequestGuard extends OncePerRequestFilter {
+
+  private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
   private final Limits limits;
   private final ProblemWriter writer;
@@ -44,11 +51,41 @@ final class RequestGuard extends OncePerRequestFilter {
           response,
           ProblemCode.URI_TOO_LONG,
           "The address has " + length + " characters; " + limits.urlCharacters() + " are read.");
+    } else if (request.getRequestURI().indexOf(';') >= 0) {
+      refuse(
+          request,
+          response,
+          ProblemCode.MALFORMED_REQUEST,
+          "The path holds a semicolon; parameters stand in the query, after a question mark.");
+    } else if (isEncoded(request)) {
+      refuseEncoding(request, response);
     } else if (request.getContentLengthLong() > limits.bodyBytes()) {
       refuse(request, response, ProblemCode.BODY_TOO_LARGE, tooLarge());
     } else {
       chain.doFilter(new BoundedRequest(request), response);
     }
+  }
+
+  /** Whether a body would have to be unpacked first. */
+  private static boolean isEncoded(HttpServletRequest request) {
+    boolean plain =
+        Collections.list(request.getHeaders(HttpHeaders.CONTENT_ENCODING)).stream()
+            .flatMap(field -> Arrays.stream(field.split(",")))
+            .map(String::strip)
+            .allMatch(coding -> coding.isEmpty() || coding.equalsIgnoreCase("identity"));
+    return !plain && !READING.contains(request.getMethod());
+  }
+
+  /** Says what is accepted in the field that is for it (RFC 9110, section 15.5.16). */
+  private void refuseEncoding(HttpServletRequest request, HttpServletResponse response)
+      throws IOException {
+    ProblemException problem =
+        new ProblemException(
+            ProblemCode.UNSUPPORTED_MEDIA_TYPE,
+            "The body is packed; send it as it is, without Content-Encoding.",
+            List.of(),
+            Map.of(HttpHeaders.ACCEPT_ENCODING, "identity"));
+    writer.write(request, response, Problem.of(problem), problem.headers());
   }
 
   private void refuse(

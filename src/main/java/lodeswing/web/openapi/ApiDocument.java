@@ -128,7 +128,9 @@ final class ApiDocument implements OpenApiCustomizer {
             List.of("inline", "status")),
         general(
             GeneralParameters.LANG.name(),
-            "Language of texts and notes, as a tag such as en; goes before Accept-Language.",
+            "Language of texts and notes, as a tag such as en; goes before Accept-Language. English is"
+                + " all there is now: whatever is asked for, texts are English, and Content-Language"
+                + " says en.",
             List.of()),
         general(
             GeneralParameters.DECIMAL.name(),

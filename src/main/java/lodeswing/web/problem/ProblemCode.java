@@ -75,8 +75,8 @@ public enum ProblemCode {
       "unsupported-media-type",
       415,
       "The body's media type is not read here",
-      "The body's Content-Type is not one that this resource reads.",
-      "Send one of the media types that the detail names and say so in Content-Type."),
+      "The body's Content-Type is not one that this resource reads, or the body is packed.",
+      "Send one of the media types that the detail names, say so in Content-Type, and do not pack it."),
   RANGE_NOT_SATISFIABLE(
       "range-not-satisfiable",
       416,

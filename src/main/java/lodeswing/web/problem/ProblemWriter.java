@@ -37,6 +37,7 @@ public final class ProblemWriter {
     response.resetBuffer();
     response.setStatus(form.status(problem.status()));
     response.setHeader("Cache-Control", "no-store");
+    response.setHeader("Content-Language", "en");
     headers.forEach(response::setHeader);
     if (form.asLine()) {
       response.setContentType("text/plain;charset=UTF-8");

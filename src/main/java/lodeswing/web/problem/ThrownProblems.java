@@ -97,14 +97,14 @@ public final class ThrownProblems {
 
   private static String unreadable(HttpMessageNotReadableException thrown) {
     if (NestedExceptionUtils.getMostSpecificCause(thrown) instanceof JacksonException broken) {
-      return broken.getOriginalMessage() + " (" + place(broken) + ")";
+      return "The body cannot be read as JSON: reading stopped at " + place(broken) + ".";
     }
     return "The body is missing or cannot be read.";
   }
 
   private static String place(JacksonException broken) {
     return broken.getLocation() == null
-        ? "place unknown"
+        ? "a place unknown"
         : "line "
             + broken.getLocation().getLineNr()
             + ", column "

@@ -2,8 +2,11 @@ package lodeswing.web.representation;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Enumeration;
+import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,8 +17,14 @@ import java.util.regex.Pattern;
  */
 record EntityTag(String value) {
 
-  private static final Pattern LISTED =
-      Pattern.compile("(W/)?(\"[\\x21\\x23-\\x7e\\x80-\\xff]*\")");
+  private static final String STAR = "*";
+  private static final String TAG = "(?:W/)?(\"[\\x21\\x23-\\x7e\\x80-\\xff]*+\")";
+  private static final String SPACE = "[ \\t]*+";
+
+  /** An element of a list, perhaps empty, and what ends it (RFC 9110, section 5.6.1). */
+  private static final Pattern ELEMENT =
+      Pattern.compile("\\G" + SPACE + "(?:" + TAG + ")?" + SPACE + "(,|$)");
+
   private static final int CHARACTERS = 22;
 
   static EntityTag of(byte[] body) {
@@ -37,16 +46,27 @@ record EntityTag(String value) {
   boolean isNamedBy(Enumeration<String> ifNoneMatch) {
     while (ifNoneMatch.hasMoreElements()) {
       String line = ifNoneMatch.nextElement();
-      if (line.strip().equals("*")) {
+      if (line.strip().equals(STAR) || elements(line).contains(value)) {
         return true;
-      }
-      Matcher listed = LISTED.matcher(line);
-      while (listed.find()) {
-        if (listed.group(2).equals(value)) {
-          return true;
-        }
       }
     }
     return false;
+  }
+
+  /** Whether a field is a star or a list of tags. */
+  static boolean isListOrStar(String field) {
+    return field.strip().equals(STAR) || !elements(field).isEmpty();
+  }
+
+  /** The tags of a list; none where the field is anything else. */
+  private static List<String> elements(String field) {
+    Matcher element = ELEMENT.matcher(field);
+    List<String> tags = new ArrayList<>();
+    boolean whole = false;
+    while (!whole && element.find()) {
+      Optional.ofNullable(element.group(1)).ifPresent(tags::add);
+      whole = String.valueOf(element.group(2)).isEmpty();
+    }
+    return whole ? tags : List.of();
   }
 }

@@ -10,7 +10,10 @@ public final class GeneralParameters {
   public static final Parameter<Representation> FORMAT =
       Parameter.constant("format", Representation.class, Representation::word);
 
-  /** The language of texts and notes; wins over Accept-Language. */
+  /** The language in which every text is answered now, whatever is asked for. */
+  public static final String LANGUAGE = "en";
+
+  /** The language of texts and notes that is asked for; {@link #LANGUAGE} is what there is. */
   public static final Parameter<String> LANG =
       Parameter.of(
           "lang",

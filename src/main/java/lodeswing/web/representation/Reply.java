@@ -110,6 +110,7 @@ public final class Reply {
   public ResponseEntity<byte[]> to(HttpServletRequest request) {
     HttpHeaders sent = copy();
     sent.setContentType(representation.mediaType());
+    sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
     sent.add(HttpHeaders.VARY, "Accept");
     EntityTag tag = EntityTag.of(body);
     Optional<ByteRange> range = range(request, tag);

@@ -35,7 +35,12 @@ final class RestPointAnswers {
           .required("id", TEXT, "Its id in this layout.")
           .required("x", NUMBER, "Plan position.")
           .required("y", NUMBER, "Plan position.")
-          .optional("label", TEXT, "The label it stands for, where it lies over a labelled magnet.")
+          .optional(
+              "label",
+              TEXT,
+              "The label it stands for: of the magnet within whose half width, or, if the magnet"
+                  + " attracts the bob, within a quarter of the clear distance to the nearest other"
+                  + " magnet beyond that, it lies.")
           .required("name", TEXT, "Its label, or its place in words.")
           .optional("energyJ", NUMBER, "Potential energy there (bench).")
           .optional("energy", NUMBER, "Potential energy there (textbook).")

@@ -17,6 +17,7 @@ import lodeswing.core.rest.UnsafeZone;
 import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutDocument;
 
 /**
@@ -54,14 +55,18 @@ record RestPointComputation(
    */
   record BorderPlace(double x, double y, double energy, String border, boolean catches) {}
 
-  /** The work for a layout. */
-  static Computation of(LayoutDocument document, Landscapes landscapes) {
+  /**
+   * The work for a layout.
+   *
+   * @param place where the layout stands in the request
+   */
+  static Computation of(LayoutDocument document, Landscapes landscapes, LayoutPlace place) {
     ComputationKey key = new ComputationKey("rst", KIND + "|" + document.physicsKey());
     return new Computation(
         key,
         KIND,
         "/v1/layouts/" + document.layoutId() + "/rest-points",
-        progress -> of(landscapes.of(document)).written());
+        progress -> of(landscapes.of(document, place)).written());
   }
 
   private static RestPointComputation of(Landscape landscape) {

@@ -4,6 +4,8 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutOverrides;
 import lodeswing.web.layout.LayoutStore;
@@ -28,11 +30,14 @@ final class RestPointController {
 
   private final LayoutStore layouts;
   private final Landscapes landscapes;
+  private final PreparingCost cost;
   private final ComputedAnswers answers;
 
-  RestPointController(LayoutStore layouts, Landscapes landscapes, ComputedAnswers answers) {
+  RestPointController(
+      LayoutStore layouts, Landscapes landscapes, PreparingCost cost, ComputedAnswers answers) {
     this.layouts = layouts;
     this.landscapes = landscapes;
+    this.cost = cost;
     this.answers = answers;
   }
 
@@ -42,10 +47,11 @@ final class RestPointController {
     Representation form = Negotiation.choose(request, query, OFFERED);
     LayoutDocument document =
         LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
+    cost.check(document, LayoutPlace.ADDRESS);
     return answers.reply(
         request,
         query,
-        RestPointComputation.of(document, landscapes),
+        RestPointComputation.of(document, landscapes, LayoutPlace.ADDRESS),
         result -> {
           var answer = new RestPointAnswers(document, result.bytes());
           Reply reply =

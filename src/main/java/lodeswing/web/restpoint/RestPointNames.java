@@ -72,7 +72,7 @@ public final class RestPointNames {
   public String sentence(int index) {
     RestPlace place = places.get(index);
     if (place.owner().isPresent()) {
-      return "The bob comes to rest over " + magnet(place.owner().getAsInt()) + ".";
+      return "The bob comes to rest at " + magnet(place.owner().getAsInt()) + ".";
     }
     if (place.overWeakField()) {
       return "The bob comes to rest over weak field, "

@@ -8,6 +8,8 @@ import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutOverrides;
 import lodeswing.web.layout.LayoutStore;
@@ -58,6 +60,7 @@ final class LayoutTraceController {
   private final LayoutStore layouts;
   private final TraceStore traces;
   private final TraceComputations computations;
+  private final PreparingCost cost;
   private final ComputedAnswers answers;
   private final Limits limits;
 
@@ -65,11 +68,13 @@ final class LayoutTraceController {
       LayoutStore layouts,
       TraceStore traces,
       TraceComputations computations,
+      PreparingCost cost,
       ComputedAnswers answers,
       Limits limits) {
     this.layouts = layouts;
     this.traces = traces;
     this.computations = computations;
+    this.cost = cost;
     this.answers = answers;
     this.limits = limits;
   }
@@ -95,7 +100,7 @@ final class LayoutTraceController {
     return answers.reply(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + trace.traceId(), true),
+        computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
         result -> TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.SHORT));
   }
 
@@ -108,7 +113,7 @@ final class LayoutTraceController {
     return answers.reply(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + trace.traceId(), true),
+        computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
         result -> {
           Reply reply =
               form == Representation.TEXT
@@ -137,6 +142,7 @@ final class LayoutTraceController {
     }
     TraceRequest trace = TraceRequest.of(layout, Body.of(members));
     trace.checkCost(limits, true);
+    cost.check(layout, LayoutPlace.ADDRESS);
     return trace;
   }
 }

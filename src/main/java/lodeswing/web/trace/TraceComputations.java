@@ -14,6 +14,7 @@ import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Computation;
 import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
@@ -40,21 +41,21 @@ final class TraceComputations {
    *
    * @param request what is asked
    * @param resultUrl where its answer is found
-   * @param fromQuery whether faults are those of a query, not of a body
+   * @param place where the layout stands in the request
    */
-  Computation of(TraceRequest request, String resultUrl, boolean fromQuery) {
-    return new Computation(
-        request.pathKey(), KIND, resultUrl, progress -> compute(request, fromQuery));
+  Computation of(TraceRequest request, String resultUrl, LayoutPlace place) {
+    return new Computation(request.pathKey(), KIND, resultUrl, progress -> compute(request, place));
   }
 
-  private byte[] compute(TraceRequest request, boolean fromQuery) {
+  private byte[] compute(TraceRequest request, LayoutPlace place) {
+    boolean fromQuery = place == LayoutPlace.ADDRESS;
     TraceSpec spec = request.spec(limits);
     if (request.layout().layout() instanceof BenchLayout bench) {
       // what the shapes alone rule out is said before the costly part
       Motion bare = BenchMotion.withoutMagnets(bench);
       start(bare, spec, EnumSet.complementOf(EnumSet.of(Limit.Kind.SUSPENSION_SLACK)), fromQuery);
     }
-    Landscape landscape = landscapes.of(request.layout());
+    Landscape landscape = landscapes.of(request.layout(), place);
     double[] start = start(landscape.motion(), spec, EnumSet.allOf(Limit.Kind.class), fromQuery);
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
     try {

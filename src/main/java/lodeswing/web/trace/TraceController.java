@@ -8,6 +8,8 @@ import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
@@ -37,6 +39,7 @@ final class TraceController {
   private final LayoutStore layouts;
   private final TraceStore traces;
   private final TraceComputations computations;
+  private final PreparingCost cost;
   private final ComputedAnswers answers;
   private final Limits limits;
 
@@ -44,11 +47,13 @@ final class TraceController {
       LayoutStore layouts,
       TraceStore traces,
       TraceComputations computations,
+      PreparingCost cost,
       ComputedAnswers answers,
       Limits limits) {
     this.layouts = layouts;
     this.traces = traces;
     this.computations = computations;
+    this.cost = cost;
     this.answers = answers;
     this.limits = limits;
   }
@@ -63,6 +68,8 @@ final class TraceController {
         read.findObject("layout").map(LayoutDocument::of).orElseGet(() -> stored(read));
     TraceRequest trace = TraceRequest.of(layout, read);
     trace.checkCost(limits, false);
+    LayoutPlace place = read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
+    cost.check(layout, place);
     if (query.get(DRY_RUN)) {
       return Reply.ofJson(Representation.JSON, estimate(trace)).to(request);
     }
@@ -72,7 +79,7 @@ final class TraceController {
     return answers.reply(
         request,
         query,
-        computations.of(trace, url, false),
+        computations.of(trace, url, place),
         result -> TraceReplies.of(form, trace, result.bytes(), query).location(url));
   }
 
@@ -80,13 +87,14 @@ final class TraceController {
     return layouts.get(read.text("layoutId"));
   }
 
-  private static byte[] estimate(TraceRequest trace) {
+  private byte[] estimate(TraceRequest trace) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("dryRun", true);
     members.put("traceId", trace.traceId());
     members.put("layoutId", trace.layout().layoutId());
     members.put("samples", (double) trace.samples());
     members.put("releases", 2.0);
+    members.put("cost", cost.described(trace.layout()));
     return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -111,7 +119,7 @@ final class TraceController {
     return answers.reply(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + traceId, false),
+        computations.of(trace, "/v1/traces/" + traceId, LayoutPlace.STORED),
         result -> TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 }

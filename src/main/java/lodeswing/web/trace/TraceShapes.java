@@ -89,7 +89,7 @@ final class TraceShapes {
           .open()
           .required("kind", TEXT, "rest-point, or the kind of the event that ends the motion.")
           .optional("restPointId", TEXT, "The rest point's id.")
-          .optional("label", TEXT, "The label it stands for.")
+          .optional("label", TEXT, "The label it stands for, by the rule of RestPoint.")
           .required("name", TEXT, "The label, or the place or the event in words.")
           .build();
 

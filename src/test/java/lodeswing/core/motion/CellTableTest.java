@@ -30,7 +30,7 @@ class CellTableTest {
 
   @Test
   void valuesAndSlopesStayWithinTheMeasuredErrorsBetweenTheCheckPoints() {
-    CellTable table = CellTable.build(BUMPS, 1, 1e-9, 1e-7);
+    CellTable table = CellTable.build(BUMPS, 1, 1e-9, 1e-7, WorkBudget.unlimited());
     assertTrue(table.valueError() <= 1e-9);
     assertTrue(table.slopeError() <= 1e-7);
     var random = new java.util.Random(5);
@@ -51,7 +51,7 @@ class CellTableTest {
 
   @Test
   void secondDerivativesAreThoseOfTheCellsPolynomial() {
-    CellTable table = CellTable.build(BUMPS, 1, 1e-9, 1e-7);
+    CellTable table = CellTable.build(BUMPS, 1, 1e-9, 1e-7, WorkBudget.unlimited());
     double[] six = new double[6];
     double[] ahead = new double[3];
     double[] behind = new double[3];
@@ -85,7 +85,7 @@ class CellTableTest {
             out[2] = 5 * Math.pow(u, 7) * Math.pow(v, 4) - 3 * u;
           }
         };
-    CellTable table = CellTable.build(polynomial, 1, 1e-11, 1e-9);
+    CellTable table = CellTable.build(polynomial, 1, 1e-11, 1e-9, WorkBudget.unlimited());
     assertEquals(256, table.cells());
   }
 
@@ -105,7 +105,7 @@ class CellTableTest {
             out[2] = 0;
           }
         };
-    CellTable table = CellTable.build(edge, 1, 1e-9, 1e-7);
+    CellTable table = CellTable.build(edge, 1, 1e-9, 1e-7, WorkBudget.unlimited());
     assertTrue(table.find(0.2, 0) >= 0);
     assertEquals(-1, table.find(0.5, 0.01));
     assertEquals(-1, table.find(1.5, 0));

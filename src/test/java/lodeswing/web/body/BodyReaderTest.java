@@ -1,6 +1,7 @@
 package lodeswing.web.body;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -161,6 +162,26 @@ class BodyReaderTest {
   }
 
   @Test
+  void byteOrderMarkBeforeABodyIsPassedOver() {
+    assertEquals(
+        20,
+        read("\uFEFF{\"grade\":\"N35\",\"pole\":\"north\",\"lengthMm\":20}").number("lengthMm"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"{\"a\":\n 1,}", "{\"a\":\n nan}", "{\"a\":\n 'x'}", "{\"a\":\n 01}", "{\n"})
+  void placeWhereReadingStoppedIsToldInOurWords(String text) {
+    ProblemException refused = refused(text);
+    String told = refused.getMessage() + " " + refused.faults().get(0).detail();
+
+    assertTrue(told.matches("(?s).* line 2, column \\d+.*"), told);
+    for (String foreign : List.of("NaN", "token", "Parser", "Unexpected", "Feature", "JsonRead")) {
+      assertFalse(told.contains(foreign), told);
+    }
+  }
+
+  @Test
   void bytesThatAreNotUtf8AreMalformed() {
     byte[] latin = "{\"title\":\"Gr\u00fcn\"}".getBytes(StandardCharsets.ISO_8859_1);
 
@@ -191,6 +212,6 @@ class BodyReaderTest {
     ProblemException refused = refused(text.append("\"z\":1}").toString());
 
     assertEquals(FaultList.LISTED, refused.faults().size());
-    assertTrue(String.valueOf(refused.getMessage()).startsWith("The body has 154 faults"));
+    assertTrue(String.valueOf(refused.getMessage()).startsWith("The request has 154 faults"));
   }
 }

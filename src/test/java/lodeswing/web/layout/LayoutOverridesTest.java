@@ -86,7 +86,8 @@ class LayoutOverridesTest {
         List.of(
             new Fault("?gabMm", "is not known here: did you mean gapMm?"),
             new Fault("?magnet.2.pole", "is not known here: did you mean magnet.2.poleUp?"),
-            new Fault("?magnet.3.x", "is not known here: did you mean magnet.1.x?")),
+            new Fault(
+                "?magnet.3.x", "is not known here: there are 2 magnets, numbered from 1 to 2")),
         refused.faults());
   }
 
@@ -100,5 +101,24 @@ class LayoutOverridesTest {
     ProblemException clash = refused("gapMm", "-5");
     assertEquals(ProblemCode.IMPOSSIBLE_LAYOUT, clash.code());
     assertEquals("?gapMm", clash.faults().get(0).pointer());
+  }
+
+  @Test
+  void clashesNameTheParameterThatMadeThem() {
+    ProblemException moved = refused("magnet.1.x", "30");
+    assertEquals(List.of("?magnet.1.x"), moved.faults().stream().map(Fault::pointer).toList());
+
+    ProblemException both = refused("magnet.1.x", "30", "magnet.2.y", "1");
+    assertEquals("?magnet.2.y", both.faults().get(0).pointer());
+
+    ProblemException high = refused("magnet.1.x", "0", "magnet.1.bottomMm", "23");
+    assertEquals("?gapMm", high.faults().get(0).pointer());
+  }
+
+  @Test
+  void numberBeyondThePartsOrWithoutAnyIsSaid() {
+    assertEquals(
+        "is not known here: there are no parts to change",
+        refused("pendulum.part.1.massG", "3").faults().get(0).detail());
   }
 }

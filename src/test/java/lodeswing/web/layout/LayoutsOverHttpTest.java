@@ -12,14 +12,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.util.List;
 import java.util.Random;
 import lodeswing.RunningService;
+import lodeswing.web.body.DamagedBodies;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 class LayoutsOverHttpTest {
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
+
+  private static final List<String> SAMPLE_BODIES =
+      SampleLayouts.load().all().stream().map(sample -> sample.sent().toJson()).toList();
 
   private static Response post(byte[] body) {
     return given().contentType("application/json").body(body).post("/v1/layouts");
@@ -165,7 +170,7 @@ class LayoutsOverHttpTest {
 
   @Test
   void damagedBodiesGiveNoServerErrorAndNothingHalf() {
-    var damaged = new DamagedLayouts(20_261_125);
+    var damaged = new DamagedBodies(SAMPLE_BODIES, 20_261_125);
     for (int i = 0; i < 150; i++) {
       Response answer = post(damaged.next());
       assertTrue(answer.statusCode() < 500, answer.asString());

@@ -3,6 +3,7 @@ package lodeswing.web.problem;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.matchesPattern;
@@ -102,7 +103,8 @@ class ProblemsOverHttpTest {
         .then()
         .statusCode(400)
         .body("code", equalTo("malformed-body"))
-        .body("detail", containsString("line 2"));
+        .body("detail", containsString("line 2"))
+        .body("detail", not(containsString("uplicate")));
     SERVICE
         .given()
         .contentType(ContentType.JSON)
@@ -124,6 +126,66 @@ class ProblemsOverHttpTest {
         .contentType("application/problem+json")
         .body("code", equalTo("unsupported-media-type"))
         .body("detail", containsString("application/json"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"gzip", "br", "identity, gzip", "x"})
+  void packedBodyIsRefusedAndWhatIsAcceptedIsSaid(String coding) {
+    SERVICE
+        .given()
+        .contentType(ContentType.JSON)
+        .header("Content-Encoding", coding)
+        .body("{\"figure\":1}")
+        .post("/probe/json")
+        .then()
+        .statusCode(415)
+        .header("Accept-Encoding", "identity")
+        .body("code", equalTo("unsupported-media-type"));
+  }
+
+  @Test
+  void bodySaidNotToBePackedIsRead() {
+    SERVICE
+        .given()
+        .contentType(ContentType.JSON)
+        .header("Content-Encoding", "identity")
+        .body("{\"figure\":1}")
+        .post("/probe/json")
+        .then()
+        .statusCode(200);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/v1/limits;a=b", "/v1;x/limits", "/v1/sample-layouts/one-well;v=1"})
+  void parametersInThePathAreNotDroppedInSilence(String path) {
+    SERVICE
+        .given()
+        .urlEncodingEnabled(false)
+        .get(path)
+        .then()
+        .statusCode(400)
+        .contentType("application/problem+json")
+        .body("code", equalTo("malformed-request"));
+  }
+
+  @Test
+  void namesThatWereSentAreRepeatedWithoutWhatCannotBeSeen() {
+    SERVICE
+        .given()
+        .urlEncodingEnabled(false)
+        .get("/v1/limits?a%01b%E2%80%AEc%0A=1")
+        .then()
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("?a?b?c?"))
+        .body("detail", containsString("a?b?c?"));
+    SERVICE
+        .given()
+        .contentType(ContentType.JSON)
+        .body("{\"model\":\"textbook\",\"a\\u0007b\":1}")
+        .post("/v1/layouts")
+        .then()
+        .statusCode(400)
+        .body("errors.pointer", hasItem("/a?b"));
   }
 
   @Test

@@ -90,6 +90,35 @@ class RepresentationOverHttpTest {
   }
 
   @Test
+  void fieldThatIsNoListOfTagsNamesNone() {
+    String tag = SERVICE.given().get("/probe/body").header("ETag");
+    for (String malformed :
+        new String[] {
+          tag + "x", "x" + tag, tag + " \"other\"", "w/" + tag, tag + ", x", "*, " + tag
+        }) {
+      SERVICE.given().header("If-None-Match", malformed).get("/probe/body").then().statusCode(200);
+    }
+    SERVICE
+        .given()
+        .header("If-None-Match", " ,, \"a,b\" , " + tag + ",")
+        .get("/probe/body")
+        .then()
+        .statusCode(304);
+  }
+
+  @Test
+  void languageOfTextsIsSaidWhateverIsAskedFor() {
+    SERVICE.given().get("/probe/body?lang=fr").then().header("Content-Language", "en");
+    SERVICE
+        .given()
+        .header("Accept-Language", "de")
+        .get("/v1/nowhere")
+        .then()
+        .statusCode(404)
+        .header("Content-Language", "en");
+  }
+
+  @Test
   void headAnswersLikeGetWithoutTheBody() {
     String tag = SERVICE.given().get("/probe/body").header("ETag");
     SERVICE
@@ -192,6 +221,8 @@ class RepresentationOverHttpTest {
     "figure=0x1p1,400",
     "figure=,400",
     "figure=1&figure=1,400",
+    "format=json&format=json,400",
+    "format=csv&format=json,400",
     "'figure=1,5',400",
     "'figure=1,5&decimal=comma',200",
     "size=2147483648,400",

@@ -2,6 +2,8 @@ package lodeswing.web.trace;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -109,11 +111,80 @@ class TraceRequestsOverHttpTest {
   }
 
   @Test
-  void swingTooSlowToBeFollowedIsNoFaultOfTheService() {
-    trace(
-            "{\"model\":\"textbook\",\"omega0\":1e-100,\"drag\":0.2,\"height\":0.3}",
-            "\"release\":{\"x\":1,\"y\":0}")
+  void swingSlowerThanAnyPaperUsesIsRefusedAndTheSlowestIsFollowed() {
+    String slow = "{\"model\":\"textbook\",\"omega0\":%s,\"drag\":0.2,\"height\":0.3}";
+    trace(slow.formatted("1e-100"), "\"release\":{\"x\":1,\"y\":0}")
         .then()
-        .statusCode(422);
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/layout/omega0"))
+        .body("errors[0].detail", containsString("from 0.001 to 1000"));
+
+    String far =
+        "{\"model\":\"textbook\",\"omega0\":0.001,\"drag\":1000,\"height\":0.001,\"magnets\":["
+            + "{\"x\":1000,\"y\":-1000,\"strength\":1000}]}";
+    String id = post("/v1/layouts", far).path("layoutId");
+    int status = SERVICE.given().get("/v1/layouts/" + id + "/rest-points?wait=60").statusCode();
+    assertEquals(200, status);
+  }
+
+  @Test
+  void dryRunTellsWhatMakingTheLayoutReadyWillTake() {
+    post("/v1/traces?dry-run=true", "{\"layout\":" + RIG + "," + RELEASE + "}")
+        .then()
+        .statusCode(200)
+        .body("cost.preparingWork", greaterThan(1_000_000))
+        .body("cost.preparingWorkLimit", equalTo(8_000_000_000L));
+    post("/v1/layouts?dry-run=true", RIG)
+        .then()
+        .statusCode(200)
+        .body("preparingWork", greaterThan(1_000_000));
+  }
+
+  @Test
+  void layoutThatCostsTooMuchIsRefusedBeforeWorkBeginsAndTheWayOutIsAffordable() {
+    String near = RIG.replace("\"gapMm\":28", "\"gapMm\":5.01").replace("\"x\":35", "\"x\":25");
+    trace(near, RELEASE)
+        .then()
+        .statusCode(422)
+        .body("code", equalTo("too-costly"))
+        .body("errors[0].pointer", equalTo("/layout/gapMm"))
+        .body("errors[0].detail", matchesPattern("gapMm is 5.01 mm; raise it to [0-9]+ mm"));
+
+    String id = post("/v1/layouts", near).path("layoutId");
+    String detail =
+        SERVICE
+            .given()
+            .get("/v1/layouts/" + id + "/rest-points")
+            .then()
+            .statusCode(422)
+            .body("errors[0].pointer", equalTo("?gapMm"))
+            .extract()
+            .path("errors[0].detail");
+    String gap = detail.replaceAll(".*raise it to ([0-9]+) mm", "$1");
+    post(
+            "/v1/traces?dry-run=true",
+            "{\"layout\":" + near.replace("5.01", gap) + "," + RELEASE + "}")
+        .then()
+        .statusCode(200);
+  }
+
+  @Test
+  void twoHundredMagnetsAreNotRefusedBeforeWorkBegins() {
+    for (String shape :
+        List.of(
+            "\"shape\":\"dipole\",\"momentAm2\":0.3",
+            "\"shape\":\"disc\",\"diameterMm\":12,\"heightMm\":4,\"grade\":\"N35\"")) {
+      String crowd =
+          RIG.replaceAll("\"magnets\":\\[.*?\\]", "")
+              .replace(
+                  "\"gapMm\":28,",
+                  "\"gapMm\":25,\"stock\":{\"one\":{"
+                      + shape
+                      + ",\"poleUp\":\"south\"}},\"patterns\":[{\"kind\":\"grid\",\"columns\":20,"
+                      + "\"rows\":10,\"spacingMm\":28,\"of\":\"one\"}]");
+      post("/v1/traces?dry-run=true", "{\"layout\":" + crowd + "," + RELEASE + "}")
+          .then()
+          .statusCode(200);
+    }
   }
 }

@@ -165,8 +165,14 @@ class TracesOverHttpTest {
       String self = first.jsonPath().getString("links.self");
       service.restart();
       Response third = service.given().get(self);
+      Response fourth =
+          service.given().contentType("application/json").body(body).post("/v1/traces");
       assertEquals(200, third.statusCode());
+      assertEquals(200, fourth.statusCode());
       assertArrayEquals(first.asByteArray(), second.asByteArray());
+      assertArrayEquals(first.asByteArray(), fourth.asByteArray());
+      assertEquals(first.header("ETag"), fourth.header("ETag"));
+      assertTrue(fourth.header("Cache-Status").contains("hit"), fourth.header("Cache-Status"));
       assertArrayEquals(first.asByteArray(), third.asByteArray());
       assertEquals(first.header("ETag"), third.header("ETag"));
       assertTrue(first.header("Cache-Status").contains("fwd=miss"));

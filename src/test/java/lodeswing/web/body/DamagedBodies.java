@@ -1,4 +1,4 @@
-package lodeswing.web.layout;
+package lodeswing.web.body;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -6,8 +6,8 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sample bodies with one to four injuries each, drawn from a seed. */
-final class DamagedLayouts {
+/** Bodies with one to four injuries each, drawn from a seed. */
+public final class DamagedBodies {
   private static final Pattern NUMBER = Pattern.compile("(?<=[:\\[,])-?\\d+(\\.\\d+)?");
   private static final Pattern MEMBER = Pattern.compile("\"[A-Za-z0-9]+\":[^,\\[\\]{}]+,");
   private static final Pattern VALUE = Pattern.compile("(?<=:)(\"[^\"]*\"|-?\\d+(\\.\\d+)?)");
@@ -41,18 +41,23 @@ final class DamagedLayouts {
           "\"\\ud800\"",
           "17");
 
-  private static final List<String> BODIES =
-      SampleLayouts.load().all().stream().map(sample -> sample.sent().toJson()).toList();
-
+  private final List<String> whole;
   private final Random random;
 
-  DamagedLayouts(long seed) {
-    random = new Random(seed);
+  /**
+   * Damaged bodies.
+   *
+   * @param whole the bodies before they are damaged
+   * @param seed gives the same injuries again
+   */
+  public DamagedBodies(List<String> whole, long seed) {
+    this.whole = List.copyOf(whole);
+    this.random = new Random(seed);
   }
 
   /** One damaged body. */
-  byte[] next() {
-    String body = BODIES.get(random.nextInt(BODIES.size()));
+  public byte[] next() {
+    String body = whole.get(random.nextInt(whole.size()));
     int injuries = 1 + random.nextInt(4);
     for (int i = 0; i < injuries; i++) {
       body = injured(body);

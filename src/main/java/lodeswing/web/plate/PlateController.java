@@ -1,0 +1,70 @@
+package lodeswing.web.plate;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import lodeswing.figure.Drawing;
+import lodeswing.figure.Measure;
+import lodeswing.figure.PathFigure;
+import lodeswing.figure.PathPicture;
+import lodeswing.render.png.PngWriter;
+import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Draws a layout's plate; made at each request, since it takes milliseconds. */
+@RestController
+final class PlateController {
+
+  static final List<Representation> OFFERED = List.of(Representation.SVG, Representation.PNG);
+  private static final int USUAL_WIDTH = 600;
+
+  private static final Parameter<Integer> WIDTH =
+      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
+          .orElse(USUAL_WIDTH);
+
+  private final LayoutStore layouts;
+
+  PlateController(LayoutStore layouts) {
+    this.layouts = layouts;
+  }
+
+  @GetMapping("/v1/layouts/{layoutId}/plate")
+  ResponseEntity<byte[]> getLayoutPlate(@PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.readOpen(request, name -> true, WIDTH);
+    Representation form = Negotiation.choose(request, query, OFFERED);
+    LayoutDocument layout =
+        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
+    Drawing drawing = drawing(layout);
+    byte[] picture =
+        form == Representation.SVG
+            ? SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8)
+            : PngWriter.write(drawing, query.get(WIDTH));
+    return Reply.of(form, picture).cache(CachePolicy.SHORT).to(request);
+  }
+
+  private static Drawing drawing(LayoutDocument layout) {
+    PlateMap plate = new PlateMap(layout);
+    boolean bench = layout.model().equals("bench");
+    return PathFigure.draw(
+        new PathPicture(
+            layout.title().orElse("The plate and its magnets"),
+            List.of(),
+            bench ? Measure.BENCH : Measure.TEXTBOOK,
+            plate.outline(),
+            plate.magnets(),
+            List.of()));
+  }
+}

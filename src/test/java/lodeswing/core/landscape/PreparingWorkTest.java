@@ -1,0 +1,60 @@
+package lodeswing.core.landscape;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import lodeswing.core.motion.WorkExceededException;
+import lodeswing.core.rig.Layout;
+import lodeswing.web.layout.SampleLayouts;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Work foretold against work counted, and the end of a budget. */
+class PreparingWorkTest {
+
+  private static Layout sample(String name) {
+    return SampleLayouts.load().get(name).document().layout();
+  }
+
+  /**
+   * Counted for the larger samples, once: 4.5e8, 8.2e8, 2e9 and 8.5e8, foretold 0.25 to 2.1 of it.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"three-stations", "one-well"})
+  void foretoldWorkIsThatCountedWithinAFactorOfFive(String name) {
+    double foretold = Landscape.expectedWork(sample(name));
+    double counted = Landscape.of(sample(name)).work();
+
+    assertTrue(foretold < 5 * counted && counted < 5 * foretold, foretold + " " + counted);
+  }
+
+  @Test
+  void everySampleIsWithinTheUsualLimit() {
+    for (SampleLayouts.Sample one : SampleLayouts.load().all()) {
+      double foretold = Landscape.expectedWork(one.document().layout());
+      assertTrue(foretold < 8e9, one.name() + " " + foretold);
+    }
+  }
+
+  @Test
+  void workEndsWhereItsBudgetRunsOut() {
+    assertThrows(WorkExceededException.class, () -> Landscape.of(sample("three-stations"), 1e6));
+    assertThrows(WorkExceededException.class, () -> Landscape.of(sample("heavy-bar"), 2e7));
+  }
+
+  @Test
+  void layoutWithoutATableTakesNoWork() {
+    assertEquals(0, Landscape.expectedWork(sample("quiet-plate")));
+    assertEquals(0, Landscape.expectedWork(sample("paper-triangle")));
+  }
+
+  @Test
+  void foretellingStopsAtTheLimitItIsGiven() {
+    double whole = Landscape.expectedWork(sample("heavy-bar"));
+    double cut = Landscape.expectedWork(sample("heavy-bar"), 1e8);
+
+    assertTrue(1e8 < cut && cut < whole, cut + " " + whole);
+  }
+}
