@@ -1,6 +1,7 @@
 package lodeswing.config;
 
 import java.io.File;
+import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.store.DataFolder;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -15,20 +16,23 @@ class StartReport {
   private static final Logger LOG = LoggerFactory.getLogger(StartReport.class);
 
   private final DataFolder folder;
+  private final LaneProvider lanes;
 
-  StartReport(DataFolder folder) {
+  StartReport(DataFolder folder, LaneProvider lanes) {
     this.folder = folder;
+    this.lanes = lanes;
   }
 
   @EventListener(ApplicationReadyEvent.class)
   void report() {
     LOG.info("Results are kept in the data folder {}", folder.path());
-    if (ModuleLayer.boot().findModule("jdk.incubator.vector").isPresent()) {
-      LOG.info("The vector module is present: several releases can be computed in one go");
+    if (lanes.onVectors()) {
+      LOG.info("Many releases are computed at once on vectors: {}", lanes.reason());
     } else {
       LOG.info(
-          "The vector module is missing: everything works with the same results, many releases at"
-              + " once take longer. Start with: java --add-modules jdk.incubator.vector -jar {}",
+          "Many releases are computed one after the other, with the same results but slower: {}."
+              + " To use vectors, start with: java --add-modules jdk.incubator.vector -jar {}",
+          lanes.reason(),
           jar());
     }
   }

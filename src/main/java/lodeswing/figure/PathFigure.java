@@ -41,7 +41,7 @@ public final class PathFigure {
 
     LabelPlacing labels = new LabelPlacing(sheet);
     List<Shape> shapes = new ArrayList<>();
-    PlateDrawer plateDrawer = new PlateDrawer(sheet, picture, labels);
+    PlateDrawer plateDrawer = new PlateDrawer(sheet, picture.magnets(), labels);
     List<Shape> paths = new ArrayList<>();
     for (int i = 0; i < picture.trails().size(); i++) {
       paths.add(new TrailDrawer(sheet, picture.trails().get(i), i).draw(labels));

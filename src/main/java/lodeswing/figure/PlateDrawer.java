@@ -14,14 +14,14 @@ final class PlateDrawer {
   private static final double SPOT = 13;
 
   private final Sheet sheet;
-  private final PathPicture picture;
+  private final List<PlateMagnet> magnets;
   private final LabelPlacing labels;
 
-  PlateDrawer(Sheet sheet, PathPicture picture, LabelPlacing labels) {
+  PlateDrawer(Sheet sheet, List<PlateMagnet> magnets, LabelPlacing labels) {
     this.sheet = sheet;
-    this.picture = picture;
+    this.magnets = magnets;
     this.labels = labels;
-    for (PlateMagnet magnet : picture.magnets()) {
+    for (PlateMagnet magnet : magnets) {
       double side = 1.8 * reach(magnet);
       labels.ratherClear(
           LabelPlacing.Box.about(sheet.pixelX(magnet.x()), sheet.pixelY(magnet.y()), side, side));
@@ -55,7 +55,7 @@ final class PlateDrawer {
   /** The magnets' outlines. */
   Shape.Group magnets() {
     List<Shape> shapes = new ArrayList<>();
-    for (PlateMagnet magnet : picture.magnets()) {
+    for (PlateMagnet magnet : magnets) {
       PlateMagnet.Face face = magnet.face();
       Style style = Style.of(face.pale(), Stroke.solid(face.strong(), 1.4));
       Shape body =
@@ -67,10 +67,28 @@ final class PlateDrawer {
     return new Shape.Group("magnets", "", shapes);
   }
 
+  /** The magnets' outlines alone, light and dark, to be seen on any ground. */
+  Shape.Group outlines() {
+    List<Shape> shapes = new ArrayList<>();
+    for (PlateMagnet magnet : magnets) {
+      List<Shape> body = new ArrayList<>();
+      for (Stroke stroke :
+          List.of(Stroke.solid(Tint.Role.PAPER, 3.4), Stroke.solid(Tint.Role.INK, 1.4))) {
+        Style style = Style.outlined(stroke);
+        body.add(
+            magnet.outline() instanceof Outline.Spot
+                ? new Shape.Symbol(Mark.DISC, magnet.x(), magnet.y(), SPOT, 0, style)
+                : outlined(magnet.outline(), magnet.x(), magnet.y(), style));
+      }
+      shapes.add(new Shape.Group("magnet", PathWords.magnet(magnet), body));
+    }
+    return new Shape.Group("magnets", "", shapes);
+  }
+
   /** Pole and label of each magnet, where there is room: the label, cut short, or its number. */
   Shape.Group tags() {
     List<Shape> shapes = new ArrayList<>();
-    for (PlateMagnet magnet : picture.magnets()) {
+    for (PlateMagnet magnet : magnets) {
       tag(magnet, shapes);
     }
     return new Shape.Group("labels", "", shapes);

@@ -84,4 +84,17 @@ public sealed interface Shape {
       text = PlainText.of(text);
     }
   }
+
+  /**
+   * The inked pixels of a pattern in a rectangle.
+   *
+   * @param pattern which pattern
+   * @param x left edge
+   * @param y upper edge
+   * @param columns its width [px]
+   * @param rows its height [px]
+   * @param tint colour of the ink
+   */
+  record Inked(Pattern pattern, double x, double y, int columns, int rows, Tint tint)
+      implements Shape {}
 }

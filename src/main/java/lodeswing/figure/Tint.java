@@ -72,4 +72,31 @@ public sealed interface Tint {
       }
     }
   }
+
+  /**
+   * One of many things, by how late it was decided.
+   *
+   * @param index from 0 up, as in {@link Entry}
+   * @param depth 0 decided at once (lightest) to 1 never (darkest)
+   * @param ink whether the ink of a pattern on it is meant
+   */
+  record Shade(int index, double depth, boolean ink) implements Tint {
+
+    /**
+     * @throws IllegalArgumentException where the index is negative or the depth outside 0 to 1
+     */
+    public Shade {
+      if (index < 0 || !(depth >= 0 && depth <= 1)) {
+        throw new IllegalArgumentException("A shade has an index from 0 and a depth in 0 to 1.");
+      }
+    }
+  }
+
+  /**
+   * Something without a colour of its own, in grey.
+   *
+   * @param place which of the greys, from 0 up
+   * @param ink whether the ink of a pattern on it is meant
+   */
+  record Neutral(int place, boolean ink) implements Tint {}
 }

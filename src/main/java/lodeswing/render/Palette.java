@@ -2,6 +2,7 @@ package lodeswing.render;
 
 import java.util.List;
 import lodeswing.figure.Mark;
+import lodeswing.figure.Pattern;
 import lodeswing.figure.Tint;
 
 /**
@@ -19,8 +20,49 @@ import lodeswing.figure.Tint;
 public final class Palette {
   private static final List<Rgb> ENTRIES =
       colours(
-          0xF2CC5C, 0x3C318D, 0x914F52, 0x8887A7, 0xC8ABF4, 0x5D62C8, 0x609A80, 0x53354A, 0xA29940,
-          0xB4CDA9, 0x0C4A03, 0x777000);
+          0xE2B042, 0x660C15, 0x5684E6, 0x173180, 0x43283A, 0x849263, 0x62DCFB, 0xAD9AA6, 0x686459,
+          0xB2CAA5, 0x9D5A8F, 0x477602);
+
+  private static final List<Pattern> PATTERNS = List.of(Pattern.values());
+
+  private static final List<Lab> LABS = ENTRIES.stream().map(Lab::of).toList();
+
+  private static final List<String> WORDS =
+      List.of(
+          "amber",
+          "maroon",
+          "cornflower blue",
+          "navy",
+          "dark plum",
+          "sage green",
+          "sky blue",
+          "pale mauve",
+          "taupe",
+          "pale green",
+          "orchid",
+          "leaf green");
+
+  /** How far lightness goes up and down from an entry's own [CIELAB L*]. */
+  static final double SHADING = 9;
+
+  /** Contrast of a pattern's ink with its ground (WCAG 2.2, 1.4.11 asks for 3 to 1). */
+  private static final double INK_CONTRAST = 3.1;
+
+  /** Patterns of the neutral greys stay quiet. */
+  private static final double NEUTRAL_INK_CONTRAST = 1.6;
+
+  /** Lightness of the neutral greys [CIELAB L*]. */
+  private static final double[] NEUTRALS = {90, 66, 56, 76, 82, 34, 47};
+
+  private static final List<Pattern> NEUTRAL_PATTERNS =
+      List.of(
+          Pattern.DASHED,
+          Pattern.CROSSED,
+          Pattern.GRID,
+          Pattern.LEVEL,
+          Pattern.UPRIGHT,
+          Pattern.PLAIN,
+          Pattern.DOTTED);
 
   private static final Rgb[][] RAMPS = {
     {Rgb.of(0x9FBDB4), Rgb.of(0x3F8088), Rgb.of(0x0D3444)},
@@ -32,16 +74,6 @@ public final class Palette {
 
   private Palette() {}
 
-  /** Filling of an area, so that equal colours can be told apart and prints in grey be read. */
-  public enum Pattern {
-    PLAIN,
-    RISING,
-    FALLING,
-    LEVEL,
-    UPRIGHT,
-    DOTTED
-  }
-
   /** How many entries differ by colour alone. */
   public static int colourCount() {
     return ENTRIES.size();
@@ -52,16 +84,38 @@ public final class Palette {
     return ENTRIES.get(index % ENTRIES.size());
   }
 
-  /** Pattern of an entry: plain for the first twelve, then the next pattern. */
+  /**
+   * Pattern that an entry needs so that no other of its colour looks alike: none for the first
+   * twelve, then another each round.
+   */
   public static Pattern pattern(int index) {
-    Pattern[] all = Pattern.values();
-    return all[index / ENTRIES.size() % all.length];
+    int round = index / ENTRIES.size() % PATTERNS.size();
+    int turn = index % ENTRIES.size() + round - 1;
+    return round == 0 ? Pattern.PLAIN : PATTERNS.get(1 + turn % (PATTERNS.size() - 1));
+  }
+
+  /**
+   * Pattern of an entry where colour does not count, in print or to a screen reader: each of the
+   * first twelve has its own.
+   */
+  public static Pattern hatch(int index) {
+    return index < ENTRIES.size() ? PATTERNS.get(index) : pattern(index);
+  }
+
+  /** The pattern of the neutral greys, each its own. */
+  public static Pattern neutralPattern(int place) {
+    return NEUTRAL_PATTERNS.get(place % NEUTRAL_PATTERNS.size());
+  }
+
+  /** Colour of an entry in a word or two. */
+  public static String word(int index) {
+    return WORDS.get(index % WORDS.size());
   }
 
   /** Mark of an entry; the first twelve have one each. */
   public static Mark mark(int index) {
     Mark[] all = Mark.values();
-    int rounds = index / (ENTRIES.size() * Pattern.values().length);
+    int rounds = index / (ENTRIES.size() * PATTERNS.size());
     return all[(index % ENTRIES.size() + rounds) % all.length];
   }
 
@@ -73,7 +127,32 @@ public final class Palette {
     if (tint instanceof Tint.Entry entry) {
       return colour(entry.index());
     }
+    if (tint instanceof Tint.Shade shade) {
+      Rgb ground = shade(shade.index(), shade.depth());
+      return shade.ink() ? ground.contrasting(INK_CONTRAST) : ground;
+    }
+    if (tint instanceof Tint.Neutral neutral) {
+      Rgb ground = neutral(neutral.place());
+      return neutral.ink() ? ground.contrasting(NEUTRAL_INK_CONTRAST) : ground;
+    }
     return fixed((Tint.Role) tint);
+  }
+
+  /**
+   * An entry's colour by how late it was decided: lightness alone carries it, even in steps of
+   * CIELAB's L*, about {@link #SHADING} to either side; hue stays.
+   *
+   * @param depth 0 decided at once (lightest) to 1 never (darkest)
+   */
+  public static Rgb shade(int index, double depth) {
+    Lab base = LABS.get(index % LABS.size());
+    return base.withLightness(base.lightness() + SHADING * (1 - 2 * depth)).rgb();
+  }
+
+  /** One of the greys of what has no colour. */
+  public static Rgb neutral(int place) {
+    double lightness = NEUTRALS[place % NEUTRALS.length];
+    return new Lab(lightness, 0, 0).rgb();
   }
 
   private static Rgb aged(Tint.Age age) {

@@ -58,7 +58,19 @@ public record Rgb(int red, int green, int blue) {
     return (lighter + 0.05) / (darker + 0.05);
   }
 
-  private static double linear(int part) {
+  /**
+   * A colour of this hue that has a contrast ratio with it: darker where there is room, else
+   * lighter.
+   *
+   * @param ratio 1 to 4.5
+   */
+  public Rgb contrasting(double ratio) {
+    double darker = (luminance() + 0.05) / ratio - 0.05;
+    double wanted = darker >= 0 ? darker : (luminance() + 0.05) * ratio - 0.05;
+    return Lab.of(this).withLightness(Lab.lightness(wanted)).rgb();
+  }
+
+  static double linear(int part) {
     double value = part / 255.0;
     return value <= 0.04045 ? value / 12.92 : StrictMath.pow((value + 0.055) / 1.055, 2.4);
   }

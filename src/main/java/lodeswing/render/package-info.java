@@ -1,7 +1,7 @@
 /**
  * Writers of drawings and tables, one a format, and the palette.
  *
- * <p>It may import {@code figure}; no framework but the format's own library.
+ * <p>It may import {@code figure} and {@code analysis}; no framework but the format's own library.
  */
 @NullMarked
 package lodeswing.render;

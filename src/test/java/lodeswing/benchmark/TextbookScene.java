@@ -17,7 +17,7 @@ final class TextbookScene {
   private static final int SIDE = 32;
   private static final double R = 1 / Math.sqrt(3);
 
-  private final Landscape landscape =
+  final Landscape landscape =
       Landscape.of(
           new TextbookLayout(
               0.5,

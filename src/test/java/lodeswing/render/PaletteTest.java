@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import lodeswing.figure.Pattern;
 import lodeswing.figure.Tint;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +55,64 @@ class PaletteTest {
               Ciede2000.between(lab(Palette.colour(i), sight), lab(Palette.colour(k), sight));
           assertTrue(distance >= 30, () -> "distance " + distance);
         }
+      }
+    }
+  }
+
+  @Test
+  void shadesOfDifferentEntriesCanBeToldApartWithEveryKindOfColourVision() {
+    // The least CIEDE2000 difference between any shade of one and any of another; 2.3 is a just
+    // noticeable difference (Mahy, Van Eycken, Oosterlinck, Color Res. Appl. 19 (1994) 105).
+    assertShadesApart(3, 30);
+    assertShadesApart(6, 12);
+    assertShadesApart(8, 9);
+    assertShadesApart(12, 4);
+  }
+
+  private static final double[][] DEPTHS = {
+    {0, 0}, {0, 0.5}, {0, 1}, {0.5, 0}, {0.5, 0.5}, {0.5, 1}, {1, 0}, {1, 0.5}, {1, 1}
+  };
+
+  private static void assertShadesApart(int entries, double least) {
+    for (double[] sight : SIGHTS) {
+      for (int i = 0; i < entries; i++) {
+        for (int k = 0; k < i; k++) {
+          for (double[] depths : DEPTHS) {
+            Rgb one = Palette.shade(i, depths[0]);
+            Rgb other = Palette.shade(k, depths[1]);
+            double distance = Ciede2000.between(lab(one, sight), lab(other, sight));
+            assertTrue(distance >= least, () -> one.hex() + " " + other.hex() + ": " + distance);
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void shadesFallEvenlyInLightnessAndKeepTheirHue() {
+    double[] normal = SIGHTS[0];
+    for (int i = 0; i < Palette.colourCount(); i++) {
+      double[] light = lab(Palette.shade(i, 0), normal);
+      double[] dark = lab(Palette.shade(i, 1), normal);
+      double[] middle = lab(Palette.shade(i, 0.5), normal);
+      assertEquals(2 * Palette.SHADING, light[0] - dark[0], 1.2);
+      assertEquals((light[0] + dark[0]) / 2, middle[0], 0.8);
+      double chroma = Math.hypot(middle[1], middle[2]);
+      if (chroma > 10) {
+        double turn = Math.atan2(light[2], light[1]) - Math.atan2(dark[2], dark[1]);
+        assertEquals(0, Math.IEEEremainder(turn, 2 * Math.PI), 0.06);
+      }
+    }
+  }
+
+  @Test
+  void patternsOnEveryShadeKeepTheContrastOfGraphics() {
+    // W3C, WCAG 2.2, 1.4.11: graphics 3 to 1.
+    for (int i = 0; i < Palette.colourCount(); i++) {
+      for (double depth : new double[] {0, 0.5, 1}) {
+        Rgb ground = Palette.shade(i, depth);
+        Rgb ink = Palette.colour(new Tint.Shade(i, depth, true));
+        assertTrue(ink.contrast(ground) >= 3, ground.hex() + " " + ink.hex());
       }
     }
   }
@@ -109,7 +168,7 @@ class PaletteTest {
     Set<Object> marks = new HashSet<>();
     for (int i = 0; i < Palette.colourCount(); i++) {
       assertTrue(marks.add(Palette.mark(i)));
-      assertEquals(Palette.Pattern.PLAIN, Palette.pattern(i));
+      assertEquals(Pattern.PLAIN, Palette.pattern(i));
     }
     assertNotEquals(Palette.pattern(0), Palette.pattern(Palette.colourCount()));
   }

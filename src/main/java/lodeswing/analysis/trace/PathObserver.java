@@ -12,6 +12,7 @@ import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.outcome.EnergyWatch;
 import lodeswing.core.rest.SealRule;
 
 /**

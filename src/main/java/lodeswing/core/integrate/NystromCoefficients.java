@@ -7,7 +7,7 @@ package lodeswing.core.integrate;
  * of the stages, row 9 the place at the end and speedRow the speed; placeError and speedError are
  * the differences to the solution of order 6.
  */
-final class NystromCoefficients {
+public final class NystromCoefficients {
 
   static final double A21 = 1.0 / 800.0;
   private static final double A31 = 1.0 / 600.0;
@@ -65,7 +65,56 @@ final class NystromCoefficients {
   private static final double D8 = 322012.0 / 3053925.0;
   private static final double D9 = -3.0 / 20.0;
 
+  /** Stage times, the first stage being at 0. */
+  private static final double[] TIMES = {0, 0.05, 0.1, 0.3, 0.5, 0.7, 0.9, 1};
+
+  private static final double[][] PLACES = {
+    {},
+    {A21},
+    {A31, A32},
+    {A41, A42, A43},
+    {A51, A52, A53, A54},
+    {A61, A62, A63, A64, A65},
+    {A71, A72, A73, A74, A75, A76},
+    {A81, A82, A83, A84, A85, A86, A87}
+  };
+
+  private static final double[] END = {B1, 0, B3, B4, B5, B6, B7};
+  private static final double[] SPEED = {V1, 0, V3, V4, V5, V6, V7, V8};
+  private static final double[] PLACE_ERROR = {E1, 0, E3, E4, E5, E6, E7};
+  private static final double[] SPEED_ERROR = {D1, 0, D3, D4, D5, D6, D7, D8, D9};
+
   private NystromCoefficients() {}
+
+  /** Time of a stage, 0 to 7, as part of the step. */
+  public static double time(int stage) {
+    return TIMES[stage];
+  }
+
+  /** Weights of the stages before a stage, 1 to 7, in its place; a copy. */
+  public static double[] places(int stage) {
+    return PLACES[stage].clone();
+  }
+
+  /** Weights in the place at the end; a copy. */
+  public static double[] end() {
+    return END.clone();
+  }
+
+  /** Weights in the speed at the end; a copy. */
+  public static double[] speed() {
+    return SPEED.clone();
+  }
+
+  /** Weights in the error of the place; a copy. */
+  public static double[] placeErrors() {
+    return PLACE_ERROR.clone();
+  }
+
+  /** Weights in the error of the speed, the last being that of the end's force; a copy. */
+  public static double[] speedErrors() {
+    return SPEED_ERROR.clone();
+  }
 
   static double row3(double[] g) {
     return Math.fma(A31, g[0], A32 * g[1]);

@@ -31,6 +31,7 @@ public final class Landscape {
   private final SealRule sealRule;
   private final TableErrors tableErrors;
   private final PlanScale planScale;
+  private final LimitMap limitMap;
   private final TabulatedRig.Making making;
 
   private Landscape(
@@ -45,6 +46,7 @@ public final class Landscape {
     this.tableErrors = errors;
     this.making = making;
     this.planScale = PlanScale.of(layout);
+    this.limitMap = LimitMap.of(motion);
     double barrier = restPoints.shallowestBarrier();
     double margin =
         Double.isFinite(barrier) ? errors.energy() + DRIFT_SHARE * barrier : errors.energy();
@@ -124,6 +126,11 @@ public final class Landscape {
   /** Errors that the table adds to the exact motion. */
   public TableErrors tableErrors() {
     return tableErrors;
+  }
+
+  /** Where a motion may meet one of its limits. */
+  public LimitMap limitMap() {
+    return limitMap;
   }
 
   /** Lengths in plan that horizons are held against. */

@@ -13,21 +13,41 @@ package lodeswing.core.motion;
  */
 public final class Angles {
 
-  private static final double C3 = -1.0 / 6;
-  private static final double C5 = 1.0 / 120;
-  private static final double C7 = -1.0 / 5040;
-  private static final double C9 = 1.0 / 362880;
-  private static final double C11 = -1.0 / 39916800;
-  private static final double C13 = 1.0 / 6227020800.0;
-  private static final double C15 = -1.0 / 1307674368000.0;
-  private static final double C17 = 1.0 / 355687428096000.0;
-  private static final double C19 = -1.0 / 121645100408832000.0;
-  private static final double C21 = 1.0 / 51090942171709440000.0;
+  /** Coefficient of x^3. */
+  public static final double C3 = -1.0 / 6;
 
-  /** pi/2 as a double and what is left of it. */
-  private static final double QUARTER = 0x1.921fb54442d18p0;
+  /** Coefficient of x^5. */
+  public static final double C5 = 1.0 / 120;
 
-  private static final double QUARTER_REST = 0x1.1a62633145c07p-54;
+  /** Coefficient of x^7. */
+  public static final double C7 = -1.0 / 5040;
+
+  /** Coefficient of x^9. */
+  public static final double C9 = 1.0 / 362880;
+
+  /** Coefficient of x^11. */
+  public static final double C11 = -1.0 / 39916800;
+
+  /** Coefficient of x^13. */
+  public static final double C13 = 1.0 / 6227020800.0;
+
+  /** Coefficient of x^15. */
+  public static final double C15 = -1.0 / 1307674368000.0;
+
+  /** Coefficient of x^17. */
+  public static final double C17 = 1.0 / 355687428096000.0;
+
+  /** Coefficient of x^19. */
+  public static final double C19 = -1.0 / 121645100408832000.0;
+
+  /** Coefficient of x^21. */
+  public static final double C21 = 1.0 / 51090942171709440000.0;
+
+  /** pi/2 as a double. */
+  public static final double QUARTER = 0x1.921fb54442d18p0;
+
+  /** What is left of pi/2. */
+  public static final double QUARTER_REST = 0x1.1a62633145c07p-54;
 
   private Angles() {}
 

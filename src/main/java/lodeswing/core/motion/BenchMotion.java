@@ -78,6 +78,16 @@ public final class BenchMotion implements Motion {
     return new BenchMotion(layout, new NoEnergy(), (beta, alpha) -> 0);
   }
 
+  /** Energy of the bob magnet over the plate. */
+  public AngleEnergy magnetEnergy() {
+    return magnets;
+  }
+
+  /** The losses' torques. */
+  public PivotedLoss losses() {
+    return loss;
+  }
+
   /** The rig that moves. */
   public BenchLayout layout() {
     return layout;
@@ -189,6 +199,13 @@ public final class BenchMotion implements Motion {
     double s0 = Angles.sine(q0);
     double c0 = Angles.cosine(q0, s0);
     return Math.fma(swing * v0, v0, upperInertia(s0, c0) * v1 * v1) / 2;
+  }
+
+  @Override
+  public double power(double q0, double q1, double v0, double v1) {
+    double[] torques = new double[2];
+    loss.torques(Angles.cosine(q0, Angles.sine(q0)), v0, v1, torques);
+    return Math.fma(torques[0], v0, torques[1] * v1);
   }
 
   @Override

@@ -171,6 +171,16 @@ final class CellTable {
         + (long) Integer.BYTES * directory.length;
   }
 
+  /** All cells' coefficients, the table's own array. */
+  double[] coefficients() {
+    return coefficients;
+  }
+
+  /** All cells' middles and inverse half widths, the table's own array. */
+  double[] frames() {
+    return frames;
+  }
+
   /** How many cells hold a polynomial. */
   int cells() {
     return frames.length / 3;

@@ -53,6 +53,9 @@ public interface Motion {
     return kinetic(q0, q1, v0, v1) + potential(q0, q1);
   }
 
+  /** Rate at which the losses change the mechanical energy, at most 0 [W on the bench]. */
+  double power(double q0, double q1, double v0, double v1);
+
   /**
    * Elements of the diagonal mass matrix at a place: kinetic = (m0 v0^2 + m1 v1^2) / 2.
    *

@@ -12,10 +12,10 @@ import lodeswing.core.suspension.TwoAxisBody;
  * velocity (beta', alpha'), whose two axes are at right angles: Q = -T (beta', alpha') / w with w =
  * (beta'^2 + alpha'^2 + e^2)^(1/2), e = {@link #SMOOTHING}. Every term's power is at most 0.
  */
-final class PivotedLoss {
+public final class PivotedLoss {
 
   /** Angular speed below which pivot friction fades linearly to zero [rad/s]. */
-  static final double SMOOTHING = 1e-4;
+  public static final double SMOOTHING = 1e-4;
 
   private final double offset;
   private final double linear;
@@ -114,23 +114,27 @@ final class PivotedLoss {
   }
 
   /** Size of the friction torque at the pivot [N m]. */
-  double pivotTorque() {
+  public double pivotTorque() {
     return torque;
   }
 
-  double linear() {
+  /** Force per speed at the bob magnet's centre [N s/m]. */
+  public double linear() {
     return linear;
   }
 
-  int elements() {
+  /** How many points of the bar feel the air. */
+  public int elements() {
     return arms.length;
   }
 
-  double arm(int i) {
+  /** Distance of such a point below the second axis [m]. */
+  public double arm(int i) {
     return arms[i];
   }
 
-  double coefficient(int i) {
+  /** Its k = 1/2 rho C_d A [kg/m]. */
+  public double coefficient(int i) {
     return coefficients[i];
   }
 }

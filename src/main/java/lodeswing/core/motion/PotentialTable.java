@@ -110,6 +110,32 @@ public final class PotentialTable implements AngleEnergy {
     return fitted.patches.bytes() + energy.bytes();
   }
 
+  /** The cell of a place, or -1 where only the exact source answers. */
+  public int cell(double beta, double alpha) {
+    return energy.find(beta, alpha);
+  }
+
+  /**
+   * Coefficients of all cells, 64 a cell, power of beta major; the table's own array, not to be
+   * changed.
+   */
+  public double[] coefficients() {
+    return energy.coefficients();
+  }
+
+  /**
+   * Middle of each cell and one over half its width: three numbers a cell; the table's own array,
+   * not to be changed.
+   */
+  public double[] frames() {
+    return energy.frames();
+  }
+
+  /** What answers where no cell does. */
+  public AngleEnergy source() {
+    return source;
+  }
+
   /** How many cells the table has. */
   public int cells() {
     return energy.cells();

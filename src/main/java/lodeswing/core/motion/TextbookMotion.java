@@ -74,22 +74,99 @@ public final class TextbookMotion implements PositionForce {
   /**
    * Writes F(q) = -grad V, the acceleration of a bob at rest.
    *
-   * @param out receives F0, F1; length at least 2
+   * @param out receives F0, F1; length at least 3, the third is scratch
    */
   @Override
   public void force(double q0, double q1, double[] out) {
-    double f0 = -stiffness * q0;
-    double f1 = -stiffness * q1;
-    for (int i = 0; i < xs.length; i++) {
-      double dx = xs[i] - q0;
-      double dy = ys[i] - q1;
-      double d2 = Math.fma(dx, dx, Math.fma(dy, dy, height2));
-      double w = strengths[i] / (d2 * Math.sqrt(d2));
-      f0 = Math.fma(w, dx, f0);
-      f1 = Math.fma(w, dy, f1);
+    attraction(q0, q1, out);
+    out[0] = Math.fma(-stiffness, q0, out[0]);
+    out[1] = Math.fma(-stiffness, q1, out[1]);
+  }
+
+  /**
+   * Writes what the attractors alone give: their force and the sum of k/r, minus their potential.
+   *
+   * <p>Three attractors share one division, 1/(p1 p2 p3) with p = s^(3/2), s = |R - q|^2 + h^2;
+   * what is left over three is taken one by one.
+   *
+   * @param out receives F0, F1, sum of k/s^(1/2)
+   */
+  public void attraction(double q0, double q1, double[] out) {
+    out[0] = 0;
+    out[1] = 0;
+    out[2] = 0;
+    int m = 0;
+    for (; m + 3 <= xs.length; m += 3) {
+      attractThree(m, q0, q1, out);
     }
-    out[0] = f0;
-    out[1] = f1;
+    for (; m < xs.length; m++) {
+      double dx = xs[m] - q0;
+      double dy = ys[m] - q1;
+      double d2 = Math.fma(dx, dx, Math.fma(dy, dy, height2));
+      double w = strengths[m] / (d2 * Math.sqrt(d2));
+      out[0] = Math.fma(w, dx, out[0]);
+      out[1] = Math.fma(w, dy, out[1]);
+      out[2] = Math.fma(w, d2, out[2]);
+    }
+  }
+
+  private void attractThree(int m, double q0, double q1, double[] out) {
+    double ax = xs[m] - q0;
+    double ay = ys[m] - q1;
+    double bx = xs[m + 1] - q0;
+    double by = ys[m + 1] - q1;
+    double cx = xs[m + 2] - q0;
+    double cy = ys[m + 2] - q1;
+    double a = Math.fma(ax, ax, Math.fma(ay, ay, height2));
+    double b = Math.fma(bx, bx, Math.fma(by, by, height2));
+    double c = Math.fma(cx, cx, Math.fma(cy, cy, height2));
+    double pa = a * Math.sqrt(a);
+    double pb = b * Math.sqrt(b);
+    double pc = c * Math.sqrt(c);
+    double ab = pa * pb;
+    double inverse = 1 / (ab * pc);
+    double wc = strengths[m + 2] * (inverse * ab);
+    double notC = inverse * pc;
+    double wa = strengths[m] * (notC * pb);
+    double wb = strengths[m + 1] * (notC * pa);
+    out[0] = Math.fma(wc, cx, Math.fma(wb, bx, Math.fma(wa, ax, out[0])));
+    out[1] = Math.fma(wc, cy, Math.fma(wb, by, Math.fma(wa, ay, out[1])));
+    out[2] = Math.fma(wc, c, Math.fma(wb, b, Math.fma(wa, a, out[2])));
+  }
+
+  /** How many attractors there are. */
+  public int attractors() {
+    return xs.length;
+  }
+
+  /** Place x of an attractor. */
+  public double attractorX(int m) {
+    return xs[m];
+  }
+
+  /** Place y of an attractor. */
+  public double attractorY(int m) {
+    return ys[m];
+  }
+
+  /** Strength k of an attractor. */
+  public double strength(int m) {
+    return strengths[m];
+  }
+
+  /** omega0^2. */
+  public double stiffness() {
+    return stiffness;
+  }
+
+  /** h^2. */
+  public double heightSquared() {
+    return height2;
+  }
+
+  /** Drag, twice the rate k of the frame in which the loss is gone. */
+  public double drag() {
+    return drag;
   }
 
   @Override
@@ -157,6 +234,11 @@ public final class TextbookMotion implements PositionForce {
   @Override
   public double kinetic(double q0, double q1, double v0, double v1) {
     return Math.fma(v0, v0, v1 * v1) / 2;
+  }
+
+  @Override
+  public double power(double q0, double q1, double v0, double v1) {
+    return -drag * Math.fma(v0, v0, v1 * v1);
   }
 
   @Override

@@ -60,6 +60,21 @@ final class ShapePainter {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
       text(text);
+    } else if (shape instanceof Shape.Inked inked) {
+      inked(inked);
+    }
+  }
+
+  private void inked(Shape.Inked inked) {
+    graphics.setColor(colour(inked.tint(), 1));
+    for (int row = 0; row < inked.rows(); row++) {
+      for (int column = 0; column < inked.columns(); column++) {
+        if (inked.pattern().inked(column, row)) {
+          graphics.fill(
+              new Rectangle2D.Double(
+                  drawing.pixelX(inked.x()) + column, drawing.pixelY(inked.y()) + row, 1, 1));
+        }
+      }
     }
   }
 

@@ -7,6 +7,7 @@ import lodeswing.figure.Anchor;
 import lodeswing.figure.Dash;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.Mark;
+import lodeswing.figure.Pattern;
 import lodeswing.figure.Shape;
 import lodeswing.figure.Stroke;
 import lodeswing.figure.Style;
@@ -93,7 +94,33 @@ public final class SvgWriter {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
       text(text);
+    } else if (shape instanceof Shape.Inked inked) {
+      inked(inked);
     }
+  }
+
+  /** One path of level strokes, a pixel high, a run of inked pixels each. */
+  private void inked(Shape.Inked inked) {
+    if (inked.pattern() == Pattern.PLAIN) {
+      return;
+    }
+    out.append("<path shape-rendering=\"crispEdges\" d=\"");
+    for (int row = 0; row < inked.rows(); row++) {
+      for (int from = 0; from < inked.columns(); from++) {
+        int to = from;
+        while (to < inked.columns() && inked.pattern().inked(to, row)) {
+          to++;
+        }
+        if (to > from) {
+          number("M", x(inked.x()) + from);
+          number(" ", y(inked.y()) + row + 0.5);
+          out.append('h').append(to - from);
+          from = to;
+        }
+      }
+    }
+    out.append("\" fill=\"none\" stroke-width=\"1\" stroke=\"");
+    out.append(colour(inked.tint())).append("\"/>\n");
   }
 
   private void group(Shape.Group group) {

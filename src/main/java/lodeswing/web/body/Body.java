@@ -29,7 +29,8 @@ public final class Body {
   }
 
   /**
-   * An object made from members: {@code Double}, {@code String}, {@code Boolean}, lists, bodies.
+   * An object made from members: {@code Double}, {@code String}, {@code Boolean}, lists, bodies. An
+   * empty {@code Optional} in a list stands for an entry that is not known, written as null.
    */
   public static Body of(Map<String, Object> members) {
     return new Body("", members);

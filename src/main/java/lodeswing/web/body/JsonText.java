@@ -2,6 +2,7 @@ package lodeswing.web.body;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Writes values in the one canonical JSON form: no spaces, members in order, shortest numbers. */
 final class JsonText {
@@ -36,6 +37,8 @@ final class JsonText {
       out.append(']');
     } else if (value instanceof Double number) {
       out.append(Numbers.shortest(number));
+    } else if (value instanceof Optional<?> entry) {
+      entry.ifPresentOrElse(known -> append(out, known), () -> out.append("null"));
     } else if (value instanceof Boolean flag) {
       out.append(flag ? "true" : "false");
     } else {

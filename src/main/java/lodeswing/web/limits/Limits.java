@@ -23,6 +23,22 @@ public record Limits(
         double durationS,
     @Stated(unit = "sample", meaning = "most samples of one trace") @DefaultValue("100000")
         int samplesPerTrace,
+    @Stated(
+            unit = "s",
+            meaning =
+                "how long each release of a map or a list is followed; model time units where the"
+                    + " layout is a textbook one")
+        @DefaultValue("600")
+        double followedS,
+    @Stated(unit = "pixel", meaning = "most pixels of a preview of a map") @DefaultValue("1048576")
+        int previewPixels,
+    @Stated(unit = "release", meaning = "most releases of one list") @DefaultValue("100000")
+        int releases,
+    @Stated(unit = "release", meaning = "most releases of one list with settling times")
+        @DefaultValue("5000")
+        int settledReleases,
+    @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
+        int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
         @DefaultValue("20")
         int waitDefaultS,
@@ -53,6 +69,11 @@ public record Limits(
       urlCharacters,
       durationS,
       samplesPerTrace,
+      followedS,
+      previewPixels,
+      releases,
+      settledReleases,
+      listBytes,
       waitLongestS,
       waitingComputations,
       memoryBytes,

@@ -29,6 +29,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 final class RequestGuard extends OncePerRequestFilter {
 
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+  private static final String LISTS = "/outcomes";
 
   private final Limits limits;
   private final ProblemWriter writer;
@@ -59,8 +60,8 @@ final class RequestGuard extends OncePerRequestFilter {
           "The path holds a semicolon; parameters stand in the query, after a question mark.");
     } else if (isEncoded(request)) {
       refuseEncoding(request, response);
-    } else if (request.getContentLengthLong() > limits.bodyBytes()) {
-      refuse(request, response, ProblemCode.BODY_TOO_LARGE, tooLarge());
+    } else if (request.getContentLengthLong() > longest(request)) {
+      refuse(request, response, ProblemCode.BODY_TOO_LARGE, tooLarge(longest(request)));
     } else {
       chain.doFilter(new BoundedRequest(request), response);
     }
@@ -95,29 +96,40 @@ final class RequestGuard extends OncePerRequestFilter {
     writer.write(request, response, Problem.of(problem), problem.headers());
   }
 
-  private String tooLarge() {
-    return "At most " + limits.bodyBytes() + " bytes are read.";
+  /** Lists of releases may be longer than any other body. */
+  private int longest(HttpServletRequest request) {
+    return request.getRequestURI().endsWith(LISTS) ? limits.listBytes() : limits.bodyBytes();
+  }
+
+  private static String tooLarge(long longest) {
+    return "At most " + longest + " bytes are read.";
   }
 
   /** A request whose body ends in a problem at the limit, for bodies that do not state a length. */
   private final class BoundedRequest extends HttpServletRequestWrapper {
+    private final int longest;
+
     BoundedRequest(HttpServletRequest request) {
       super(request);
+      longest = longest(request);
     }
 
     @Override
     public ServletInputStream getInputStream() throws IOException {
-      return new BoundedStream(super.getInputStream());
+      return new BoundedStream(super.getInputStream(), longest);
     }
   }
 
   /** Counts what is read. */
-  private final class BoundedStream extends ServletInputStream {
+  private static final class BoundedStream extends ServletInputStream {
     private final ServletInputStream body;
-    private long left = limits.bodyBytes();
+    private final int longest;
+    private long left;
 
-    BoundedStream(ServletInputStream body) {
+    BoundedStream(ServletInputStream body, int longest) {
       this.body = body;
+      this.longest = longest;
+      this.left = longest;
     }
 
     @Override
@@ -137,7 +149,7 @@ final class RequestGuard extends OncePerRequestFilter {
     private void count(int bytes) {
       left -= Math.max(0, bytes);
       if (left < 0) {
-        throw new ProblemException(ProblemCode.BODY_TOO_LARGE, tooLarge(), List.of());
+        throw new ProblemException(ProblemCode.BODY_TOO_LARGE, tooLarge(longest), List.of());
       }
     }
 

@@ -12,7 +12,9 @@ public enum Representation {
   SVG("svg", "image/svg+xml", false),
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),
-  PDF("pdf", "application/pdf", true);
+  PDF("pdf", "application/pdf", true),
+  /** A map of ends, pixel by pixel; its layout is told by the operation that offers it. */
+  BINARY("binary", "application/vnd.lodeswing.basin-tile", true);
 
   private final String word;
   private final String mediaType;

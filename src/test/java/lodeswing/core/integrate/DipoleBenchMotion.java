@@ -81,6 +81,11 @@ final class DipoleBenchMotion implements Motion {
   }
 
   @Override
+  public double power(double b, double a, double vb, double va) {
+    return -2 * loss * kinetic(b, a, vb, va);
+  }
+
+  @Override
   public double kinetic(double b, double a, double vb, double va) {
     double c = Math.cos(b);
     return 0.5 * MASS * LENGTH * LENGTH * (vb * vb + c * c * va * va);

@@ -150,6 +150,11 @@ abstract class PlaneMotion implements PositionForce {
   }
 
   @Override
+  public double power(double q0, double q1, double v0, double v1) {
+    return -loss * (v0 * v0 + v1 * v1);
+  }
+
+  @Override
   public double kinetic(double q0, double q1, double v0, double v1) {
     return 0.5 * (v0 * v0 + v1 * v1);
   }

@@ -1,4 +1,4 @@
-package lodeswing.analysis.trace;
+package lodeswing.core.outcome;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
@@ -15,9 +15,10 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * cell in that well. The well was shut at the moment the energy fell below its pass: components of
  * the region below a pass are apart, so a bob that is in one of them later was in it from that
  * moment. The crossings of every well's level are therefore kept, each as a root on the dense
- * output. Without loss a bob ends nowhere: nothing is sealed and nothing settles.
+ * output. Without loss a bob ends nowhere: nothing is sealed and nothing settles. Traces and
+ * outcomes of many releases share it, so that their sealing times agree. One owner, one thread.
  */
-final class EnergyWatch {
+public final class EnergyWatch {
 
   private final Motion motion;
   private final SealRule rule;
@@ -28,7 +29,13 @@ final class EnergyWatch {
   private int well = SealRule.NONE;
   private double settledAt = Double.NaN;
 
-  EnergyWatch(Landscape landscape, double[] start) {
+  /**
+   * A watch that has seen the release.
+   *
+   * @param landscape what moves, and when an outcome is certain
+   * @param start state {q0, q1, v0, v1} of the release
+   */
+  public EnergyWatch(Landscape landscape, double[] start) {
     this.motion = landscape.motion();
     this.rule = landscape.sealRule();
     this.lossless = landscape.lossless();
@@ -46,21 +53,35 @@ final class EnergyWatch {
     }
   }
 
-  /** Looks at a step up to a time. */
-  void look(Step step, double until) {
-    step.at(until, state);
+  /**
+   * Looks at a step up to a time.
+   *
+   * @param step the step
+   * @param until within the step; its end, or where an event cut it short
+   */
+  public void look(Step step, double until) {
+    place(step, until);
     double energy = motion.energy(state[0], state[1], state[2], state[3]);
     for (int w = 0; w < shutAt.length; w++) {
       if (Double.isNaN(shutAt[w]) && energy < rule.sealEnergy(w)) {
         shutAt[w] = crossing(step, until, rule.sealEnergy(w), energy);
       }
     }
-    step.at(until, state);
+    place(step, until);
     decide(state, energy);
     if (well >= 0 && Double.isNaN(settledAt) && energy < rule.settledEnergy(well)) {
       settledAt = crossing(step, until, rule.settledEnergy(well), energy);
     }
     before = energy;
+  }
+
+  /** The end of a step is known without its dense output, which costs evaluations. */
+  private void place(Step step, double time) {
+    if (time == step.endTime()) {
+      step.endState(state);
+    } else {
+      step.at(time, state);
+    }
   }
 
   private void decide(double[] at, double energy) {
@@ -87,15 +108,17 @@ final class EnergyWatch {
   }
 
   /** The well the bob is shut in, or {@link SealRule#NONE}. */
-  int well() {
+  public int well() {
     return well;
   }
 
-  OptionalDouble sealedAt() {
+  /** From when the outcome was certain. */
+  public OptionalDouble sealedAt() {
     return well == SealRule.NONE ? OptionalDouble.empty() : OptionalDouble.of(shutAt[well]);
   }
 
-  OptionalDouble settledAt() {
+  /** When the energy fell below a hundredth of the well's barrier. */
+  public OptionalDouble settledAt() {
     return Double.isNaN(settledAt) ? OptionalDouble.empty() : OptionalDouble.of(settledAt);
   }
 }

@@ -1,0 +1,34 @@
+package lodeswing.config;
+
+import lodeswing.core.integrate.lane.LaneProvider;
+import lodeswing.core.outcome.OutcomeFinders;
+import org.springframework.boot.health.contributor.Health;
+import org.springframework.boot.health.contributor.HealthIndicator;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What many releases are computed with, chosen once; health shows the choice. */
+@Configuration(proxyBeanMethods = false)
+class LaneWiring {
+
+  @Bean
+  LaneProvider laneProvider() {
+    return LaneProvider.choose();
+  }
+
+  @Bean
+  OutcomeFinders outcomeFinders(LaneProvider lanes) {
+    return new OutcomeFinders(lanes);
+  }
+
+  /** Always up: without vectors everything works, only slower. */
+  @Bean
+  HealthIndicator lanesHealthIndicator(LaneProvider lanes) {
+    return () ->
+        Health.up()
+            .withDetail("bits", lanes.bits())
+            .withDetail("onVectors", lanes.onVectors())
+            .withDetail("reason", lanes.reason())
+            .build();
+  }
+}

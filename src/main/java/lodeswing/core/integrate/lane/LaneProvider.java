@@ -1,0 +1,119 @@
+package lodeswing.core.integrate.lane;
+
+import java.lang.management.CompilationMXBean;
+import java.lang.management.ManagementFactory;
+import java.lang.reflect.Constructor;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Chooses what lanes compute with, once, and says why.
+ *
+ * <p>Vectors are used where the module {@code jdk.incubator.vector} is in the boot layer, the
+ * second compiler is at work (without it vector code is far slower than scalar code), and the
+ * machine has vectors of at least two doubles. The class is loaded by name, so that nothing here
+ * depends on the module. Immutable, safe for several threads.
+ */
+public final class LaneProvider {
+
+  /** System property that forbids vectors by the value {@code scalar}. */
+  public static final String PROPERTY = "lodeswing.lanes";
+
+  private static final String MODULE = "jdk.incubator.vector";
+  private static final String VECTORS = "lodeswing.core.integrate.simd.VectorLanes";
+  private static final int LEAST_BITS = 128;
+
+  private final Optional<Constructor<?>> vectors;
+  private final String reason;
+  private final int bits;
+
+  private LaneProvider(Optional<Constructor<?>> vectors, String reason, int bits) {
+    this.vectors = vectors;
+    this.reason = reason;
+    this.bits = bits;
+  }
+
+  /** The best way of this process. */
+  public static LaneProvider choose() {
+    Optional<String> obstacle = obstacle();
+    if (obstacle.isPresent()) {
+      return scalar(obstacle.get());
+    }
+    try {
+      Class<?> type = Class.forName(VECTORS);
+      int bits = (int) type.getMethod("bits").invoke(null);
+      if (bits < LEAST_BITS) {
+        return scalar("the machine's vectors have " + bits + " bits");
+      }
+      return new LaneProvider(
+          Optional.of(type.getConstructor(int.class)),
+          "the vector module is there, with vectors of " + bits + " bits",
+          bits);
+    } catch (ReflectiveOperationException | LinkageError e) {
+      return scalar("the vector code cannot be loaded: " + e);
+    }
+  }
+
+  /** Lanes one after the other, for a stated reason. */
+  public static LaneProvider scalar(String reason) {
+    return new LaneProvider(Optional.empty(), reason, Double.SIZE);
+  }
+
+  private static Optional<String> obstacle() {
+    if ("scalar".equals(System.getProperty(PROPERTY))) {
+      return Optional.of("the system property " + PROPERTY + " says so");
+    }
+    if (ModuleLayer.boot().findModule(MODULE).isEmpty()) {
+      return Optional.of("the module " + MODULE + " is not in use: start with --add-modules");
+    }
+    return compilerObstacle();
+  }
+
+  private static Optional<String> compilerObstacle() {
+    CompilationMXBean compiler = ManagementFactory.getCompilationMXBean();
+    if (compiler == null) {
+      return Optional.of("the process only interprets");
+    }
+    List<String> arguments = ManagementFactory.getRuntimeMXBean().getInputArguments();
+    for (String argument : arguments) {
+      if (argument.startsWith("-XX:TieredStopAtLevel=") && !argument.endsWith("=4")) {
+        return Optional.of("the second compiler is off");
+      }
+      if (argument.equals("-XX:+UseJVMCICompiler")) {
+        return Optional.of("another compiler is in use");
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether lanes are computed on vectors. */
+  public boolean onVectors() {
+    return vectors.isPresent();
+  }
+
+  /** Width of what lanes are computed with [bit]: 64 for one number at a time. */
+  public int bits() {
+    return bits;
+  }
+
+  /** Why, in words. */
+  public String reason() {
+    return reason;
+  }
+
+  /**
+   * Arithmetic on a new block.
+   *
+   * @param slots numbers in the block
+   */
+  public LaneArithmetic arithmetic(int slots) {
+    if (vectors.isEmpty()) {
+      return new ScalarLanes(slots);
+    }
+    try {
+      return (LaneArithmetic) vectors.get().newInstance(slots);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("vector lanes were there at start", e);
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package lodeswing.core.outcome;
+
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.integrate.lane.LaneKernel;
+import lodeswing.core.integrate.lane.LaneProvider;
+import lodeswing.core.integrate.lane.NystromKernel;
+import lodeswing.core.integrate.lane.RungeKuttaKernel;
+import lodeswing.core.integrate.lane.RungeKuttaPair;
+import lodeswing.core.integrate.lane.Watch;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.TextbookMotion;
+import lodeswing.core.rig.BenchLayout;
+
+/**
+ * Finds ends on lanes, many releases at once.
+ *
+ * <p>1. A lane is stopped as soon as its outcome is certain, and filled with the next release.
+ *
+ * <p>2. What lanes cannot decide by themselves, a release that comes near contact, slack or
+ * sticking or that runs out of numbers, is handed to the finder that follows one release at a time,
+ * from its beginning.
+ *
+ * <p>3. A release's end hangs on nothing but the release, whatever lane it gets and whatever its
+ * neighbours are.
+ */
+final class LaneOutcomeFinder implements OutcomeFinder {
+
+  /** Steps below this part of a small swing's angle are lost in rounding. */
+  private static final double SMALLEST_ANGLE = 1e-9;
+
+  /** Textbook coordinates have no border. */
+  private static final double NO_BORDER = Double.MAX_VALUE;
+
+  private final Landscape landscape;
+  private final LaneProvider provider;
+  private final Tolerance tolerance;
+  private final double longest;
+  private final OutcomeFinder reference;
+
+  LaneOutcomeFinder(
+      Landscape landscape, LaneProvider provider, Tolerance tolerance, double longest) {
+    this.landscape = landscape;
+    this.provider = provider;
+    this.tolerance = tolerance;
+    this.longest = longest;
+    this.reference = new ScalarOutcomeFinder(landscape, tolerance, longest);
+  }
+
+  @Override
+  public void find(double[] releases, int from, int to, Ends ends) {
+    if (landscape.layout().lossless()) {
+      reference.find(releases, from, to, ends);
+    } else {
+      new LaneRun(landscape, kernel(), longest).run(releases, from, to, ends, reference);
+    }
+  }
+
+  private LaneKernel kernel() {
+    Motion motion = landscape.motion();
+    double seal = landscape.sealRule().highestSealEnergy();
+    double smallest = SMALLEST_ANGLE / Math.max(motion.naturalRate(), SMALLEST_ANGLE);
+    if (motion instanceof TextbookMotion plane) {
+      Watch watch = new Watch(seal, longest, NO_BORDER, smallest, false);
+      return new NystromKernel(plane, provider, tolerance, watch);
+    }
+    BenchMotion bench = (BenchMotion) motion;
+    BenchLayout layout = bench.layout();
+    boolean everyStep = !landscape.limitMap().empty() || layout.loss().pivotTorque() > 0;
+    Watch watch = new Watch(seal, longest, motion.reach(), smallest, everyStep);
+    return new RungeKuttaKernel(bench, RungeKuttaPair.ORDER_8, provider, tolerance, watch);
+  }
+}

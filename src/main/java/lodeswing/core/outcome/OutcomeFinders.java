@@ -1,0 +1,43 @@
+package lodeswing.core.outcome;
+
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.integrate.lane.LaneProvider;
+import lodeswing.core.landscape.Landscape;
+
+/** Chooses who finds the ends of many releases. Immutable. */
+public final class OutcomeFinders {
+
+  private final LaneProvider provider;
+
+  /**
+   * Finders on lanes.
+   *
+   * @param provider what lanes compute with
+   */
+  public OutcomeFinders(LaneProvider provider) {
+    this.provider = provider;
+  }
+
+  /**
+   * A finder over a landscape.
+   *
+   * @param landscape the layout made ready
+   * @param tolerance error allowed for a step
+   * @param longest how long a release is followed at most, positive [s on the bench]; without loss
+   *     nothing is decided that was not decided at the release, so none is followed
+   */
+  public OutcomeFinder of(Landscape landscape, Tolerance tolerance, double longest) {
+    return new LaneOutcomeFinder(landscape, provider, tolerance, longest);
+  }
+
+  /**
+   * A finder that follows each release until the bob has settled, at its own cost.
+   *
+   * @param landscape the layout made ready
+   * @param tolerance error allowed for a step
+   * @param longest how long a release is followed at most, positive [s on the bench]
+   */
+  public SettlingFinder settling(Landscape landscape, Tolerance tolerance, double longest) {
+    return new ScalarOutcomeFinder(landscape, tolerance, longest);
+  }
+}

@@ -1,0 +1,78 @@
+package lodeswing.core.outcome;
+
+import java.util.Optional;
+import lodeswing.core.integrate.IntegrationFailure;
+import lodeswing.core.integrate.ScalarIntegrator;
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.motion.Limit;
+import lodeswing.core.motion.Motion;
+import lodeswing.core.rig.Release;
+
+/**
+ * Finds ends one release at a time: the reference that faster finders are held against.
+ *
+ * <p>Limits and sticking are roots on the dense output as in a trace, so that a trace of the same
+ * release ends alike.
+ */
+final class ScalarOutcomeFinder implements OutcomeFinder, SettlingFinder {
+
+  private final Landscape landscape;
+  private final Motion motion;
+  private final Tolerance tolerance;
+  private final double longest;
+  private final ScalarIntegrator integrator;
+
+  ScalarOutcomeFinder(Landscape landscape, Tolerance tolerance, double longest) {
+    this.landscape = landscape;
+    this.motion = landscape.motion();
+    this.tolerance = tolerance;
+    this.longest = landscape.lossless() ? 0 : longest;
+    this.integrator = ScalarIntegrator.forMotion(motion);
+  }
+
+  @Override
+  public void find(double[] releases, int from, int to, Ends ends) {
+    for (int i = from; i < to; i++) {
+      follow(releases, i, ends, false);
+    }
+  }
+
+  @Override
+  public void findSettled(double[] releases, int from, int to, Ends ends, double[] settledAt) {
+    for (int i = from; i < to; i++) {
+      settledAt[i] = follow(releases, i, ends, true);
+    }
+  }
+
+  /** Writes the end of a release; returns when it had settled, NaN where it was not followed so. */
+  private double follow(double[] releases, int i, Ends ends, boolean untilSettled) {
+    int k = 4 * i;
+    Optional<double[]> start =
+        motion.toState(new Release(releases[k], releases[k + 1], releases[k + 2], releases[k + 3]));
+    if (start.isEmpty() || !holds(start.get())) {
+      ends.set(i, Ends.CANNOT_START, 0);
+      return Double.NaN;
+    }
+    ReleaseWatch watch = new ReleaseWatch(landscape, start.get(), untilSettled);
+    try {
+      if (!watch.done() && longest > 0) {
+        integrator.integrate(start.get(), longest, tolerance, watch.observer());
+      }
+    } catch (IntegrationFailure e) {
+      ends.set(i, Ends.UNSETTLED, Double.NaN);
+      return Double.NaN;
+    }
+    ends.set(i, watch.end(), watch.sealedAt());
+    return watch.settledAt();
+  }
+
+  private boolean holds(double[] state) {
+    for (Limit limit : motion.limits()) {
+      if (!(limit.margin(state) > 0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

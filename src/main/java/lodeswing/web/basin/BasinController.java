@@ -1,0 +1,120 @@
+package lodeswing.web.basin;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.landscape.PreparingCost;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Maps that are posted and then fetched: the document of each, and what a viewer needs. */
+@RestController
+final class BasinController {
+
+  static final List<Representation> DOCUMENT = List.of(Representation.JSON, Representation.CBOR);
+
+  private final LayoutStore layouts;
+  private final BasinStore basins;
+  private final BasinComputations computations;
+  private final PreparingCost cost;
+  private final ComputedAnswers answers;
+
+  BasinController(
+      LayoutStore layouts,
+      BasinStore basins,
+      BasinComputations computations,
+      PreparingCost cost,
+      ComputedAnswers answers) {
+    this.layouts = layouts;
+    this.basins = basins;
+    this.computations = computations;
+    this.cost = cost;
+    this.answers = answers;
+  }
+
+  @PostMapping(path = "/v1/basins", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> createBasin(
+      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, BasinQuery.DRY_RUN);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    Body read = BodyReader.read(body == null ? new byte[0] : body, BasinShapes.REQUEST);
+    LayoutDocument layout =
+        read.findObject("layout")
+            .map(LayoutDocument::of)
+            .orElseGet(() -> layouts.get(read.text("layoutId")));
+    BasinRequest basin = BasinRequest.of(layout, read).checked("/window/");
+    cost.check(layout, read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED);
+    if (query.get(BasinQuery.DRY_RUN)) {
+      return Reply.ofJson(form, estimate(basin)).to(request);
+    }
+    int status = basins.save(basin) ? 201 : 200;
+    return answers.reply(
+        request,
+        query,
+        computations.survey(basin),
+        result ->
+            Reply.ofJson(form, answers(basin, result.bytes()).json())
+                .status(status)
+                .location("/v1/basins/" + basin.basinId()));
+  }
+
+  private byte[] estimate(BasinRequest basin) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("dryRun", true);
+    members.put("basinId", basin.basinId());
+    members.put("layoutId", basin.layout().layoutId());
+    members.put("window", basin.canonical());
+    members.put("releasesPerTile", (double) BasinAnswers.TILE_SIZE * BasinAnswers.TILE_SIZE);
+    members.put("cost", cost.described(basin.layout()));
+    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static BasinAnswers answers(BasinRequest basin, byte[] survey) {
+    return new BasinAnswers(basin, StoredSurvey.read(survey));
+  }
+
+  @GetMapping("/v1/basins/{basinId}")
+  ResponseEntity<byte[]> getBasin(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    BasinRequest basin = basins.get(basinId);
+    return answers.reply(
+        request,
+        query,
+        computations.survey(basin),
+        result ->
+            Reply.ofJson(form, answers(basin, result.bytes()).json()).cache(CachePolicy.IMMUTABLE));
+  }
+
+  @GetMapping("/v1/basins/{basinId}/viewer")
+  ResponseEntity<byte[]> getBasinViewer(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, DOCUMENT);
+    BasinRequest basin = basins.get(basinId);
+    return answers.reply(
+        request,
+        query,
+        computations.survey(basin),
+        result ->
+            Reply.ofJson(form, answers(basin, result.bytes()).viewerJson())
+                .cache(CachePolicy.IMMUTABLE));
+  }
+}

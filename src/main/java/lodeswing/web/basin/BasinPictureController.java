@@ -1,0 +1,148 @@
+package lodeswing.web.basin;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import lodeswing.figure.Drawing;
+import lodeswing.render.png.PngWriter;
+import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The pictures of maps: tiles, previews, overlays and legends. */
+@RestController
+final class BasinPictureController {
+
+  static final List<Representation> TILE =
+      List.of(Representation.PNG, Representation.BINARY, Representation.CSV);
+  static final List<Representation> PREVIEW = List.of(Representation.PNG, Representation.BINARY);
+  static final List<Representation> OVERLAY = List.of(Representation.SVG);
+  static final List<Representation> LEGEND =
+      List.of(
+          Representation.JSON,
+          Representation.CBOR,
+          Representation.TEXT,
+          Representation.SVG,
+          Representation.PNG);
+
+  private static final Parameter<Integer> LEGEND_WIDTH =
+      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH).orElse(720);
+
+  private final BasinStore basins;
+  private final BasinComputations computations;
+  private final BasinReplies replies;
+  private final ComputedAnswers answers;
+  private final Limits limits;
+
+  BasinPictureController(
+      BasinStore basins,
+      BasinComputations computations,
+      BasinReplies replies,
+      ComputedAnswers answers,
+      Limits limits) {
+    this.basins = basins;
+    this.computations = computations;
+    this.replies = replies;
+    this.answers = answers;
+    this.limits = limits;
+  }
+
+  @GetMapping("/v1/basins/{basinId}/tiles/{z}/{x}/{y}")
+  ResponseEntity<byte[]> getBasinTile(
+      @PathVariable String basinId,
+      @PathVariable String z,
+      @PathVariable String x,
+      @PathVariable String y,
+      HttpServletRequest request) {
+    QueryParameters query =
+        QueryParameters.read(request, BasinQuery.SIZE, BasinQuery.PATTERNS, BasinQuery.LOOK);
+    Representation form = Negotiation.choose(request, query, TILE);
+    BasinRequest basin = basins.get(basinId);
+    TilePlace place = TilePlace.read(z, x, y);
+    int size = Integer.parseInt(query.get(BasinQuery.SIZE));
+    return answers.reply(
+        request,
+        query,
+        computations.tile(basin, place, size),
+        result ->
+            replies.tile(form, basin, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+  }
+
+  @GetMapping("/v1/basins/{basinId}/preview")
+  ResponseEntity<byte[]> getBasinPreview(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query =
+        QueryParameters.read(
+            request, BasinQuery.WIDTH, BasinQuery.HEIGHT, BasinQuery.PATTERNS, BasinQuery.LOOK);
+    Representation form = Negotiation.choose(request, query, PREVIEW);
+    BasinRequest basin = basins.get(basinId);
+    BasinQuery.Size size = BasinQuery.Size.of(query, limits);
+    return answers.reply(
+        request,
+        query,
+        computations.preview(basin, size.width(), size.height()),
+        result ->
+            replies.preview(form, basin, size, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+  }
+
+  @GetMapping("/v1/basins/{basinId}/overlay")
+  ResponseEntity<byte[]> getBasinOverlay(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, BasinQuery.LOOK);
+    Representation form = Negotiation.choose(request, query, OVERLAY);
+    BasinRequest basin = basins.get(basinId);
+    return answers.reply(
+        request,
+        query,
+        computations.survey(basin),
+        result ->
+            Reply.of(form, svg(picture(basin, result.bytes()).overlay()))
+                .cache(CachePolicy.IMMUTABLE));
+  }
+
+  @GetMapping("/v1/basins/{basinId}/legend")
+  ResponseEntity<byte[]> getBasinLegend(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query =
+        QueryParameters.read(request, LEGEND_WIDTH, BasinQuery.PATTERNS, BasinQuery.LOOK);
+    Representation form = Negotiation.choose(request, query, LEGEND);
+    BasinRequest basin = basins.get(basinId);
+    return answers.reply(
+        request,
+        query,
+        computations.survey(basin),
+        result -> legend(form, basin, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+  }
+
+  private static Reply legend(
+      Representation form, BasinRequest basin, byte[] survey, QueryParameters query) {
+    var documents = new BasinAnswers(basin, StoredSurvey.read(survey));
+    return switch (form) {
+      case TEXT -> Reply.of(form, documents.legendText());
+      case SVG, PNG ->
+          drawn(form, picture(basin, survey).legend(query.get(BasinQuery.PATTERNS)), query);
+      default -> Reply.ofJson(form, documents.legendJson());
+    };
+  }
+
+  private static BasinPicture picture(BasinRequest basin, byte[] survey) {
+    return new BasinPicture(basin, StoredSurvey.read(survey));
+  }
+
+  private static Reply drawn(Representation form, Drawing drawing, QueryParameters query) {
+    return form == Representation.PNG
+        ? Reply.of(form, PngWriter.write(drawing, query.get(LEGEND_WIDTH)))
+        : Reply.of(form, svg(drawing));
+  }
+
+  private static byte[] svg(Drawing drawing) {
+    return SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,69 @@
+package lodeswing.web.basin;
+
+import java.util.List;
+import java.util.Optional;
+import lodeswing.analysis.basin.SpecialEnd;
+import lodeswing.core.outcome.Ends;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.restpoint.RestPlace;
+import lodeswing.web.restpoint.RestPointNames;
+
+/** What the ends of releases are called. */
+final class EndNames {
+
+  private final List<RestPlace> places;
+  private final RestPointNames names;
+
+  EndNames(LayoutDocument document, List<RestPlace> places) {
+    this.places = List.copyOf(places);
+    this.names = new RestPointNames(document, places);
+  }
+
+  int restPoints() {
+    return places.size();
+  }
+
+  /** The special end of an index; empty for a rest point. */
+  Optional<SpecialEnd> special(int index) {
+    return index < places.size()
+        ? Optional.empty()
+        : Optional.of(SpecialEnd.at(index - places.size()));
+  }
+
+  /** A word for programs. */
+  String kind(int index) {
+    return special(index).map(SpecialEnd::word).orElse("rest-point");
+  }
+
+  /** The label of a rest point that has one. */
+  Optional<String> label(int index) {
+    return index < places.size() ? names.label(index) : Optional.empty();
+  }
+
+  /** The rest point, where it is one. */
+  Optional<RestPlace> place(int index) {
+    return index < places.size() ? Optional.of(places.get(index)) : Optional.empty();
+  }
+
+  /** The name of the index of an end. */
+  String name(int index) {
+    return special(index).map(EndNames::text).orElseGet(() -> names.name(index));
+  }
+
+  /** The name of an end as {@link Ends} codes it. */
+  String nameOfEnd(int end) {
+    return name(SpecialEnd.index(end, places.size()));
+  }
+
+  private static String text(SpecialEnd end) {
+    return switch (end) {
+      case CANNOT_START -> "cannot be released there";
+      case MAGNET_CONTACT -> "the bob touches a magnet";
+      case PLATE_CONTACT -> "the bob touches the plate";
+      case SUSPENSION_SLACK -> "the suspension goes slack";
+      case ANGLE_LIMIT -> "the swing leaves the range of angles";
+      case UNSETTLED -> "undecided";
+      case HELD -> "held by the friction of the pivot";
+    };
+  }
+}

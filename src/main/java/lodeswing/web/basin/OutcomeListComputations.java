@@ -1,0 +1,142 @@
+package lodeswing.web.basin;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.stream.IntStream;
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.Ends;
+import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.outcome.ParallelOutcomes;
+import lodeswing.core.outcome.SettlingFinder;
+import lodeswing.job.Computation;
+import lodeswing.job.ResultStore;
+import lodeswing.job.StoredResult;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.BodyReader;
+import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.restpoint.RestPlace;
+import org.springframework.stereotype.Component;
+
+/** Keeps lists of releases and computes their ends. */
+@Component
+final class OutcomeListComputations {
+
+  private static final String KIND = "outcomes";
+  private static final String REQUEST_KIND = "outcomes-request";
+
+  /** A single release has no pixel that an error may be measured against: as traces, almost. */
+  private static final Tolerance TOLERANCE = new Tolerance(1e-11, 1e-10);
+
+  private static final int BATCH = 16;
+
+  private final ResultStore store;
+  private final LayoutStore layouts;
+  private final Landscapes landscapes;
+  private final OutcomeFinders finders;
+  private final Limits limits;
+  private final Clock clock;
+
+  OutcomeListComputations(
+      ResultStore store,
+      LayoutStore layouts,
+      Landscapes landscapes,
+      OutcomeFinders finders,
+      Limits limits,
+      Clock clock) {
+    this.store = store;
+    this.layouts = layouts;
+    this.landscapes = landscapes;
+    this.finders = finders;
+    this.limits = limits;
+    this.clock = clock;
+  }
+
+  /** Keeps what was asked. */
+  void save(ReleaseList list) {
+    String canonical = list.stored().toJson();
+    store.saveIfAbsent(
+        StoredResult.document(
+            list.listId(),
+            REQUEST_KIND,
+            list.listId(),
+            canonical.getBytes(StandardCharsets.UTF_8),
+            clock.instant()));
+  }
+
+  /**
+   * What was asked under an id.
+   *
+   * @throws ProblemException {@code not-found}
+   */
+  ReleaseList get(String listId) {
+    Body stored =
+        store
+            .find(listId)
+            .filter(result -> result.kind().equals(REQUEST_KIND))
+            .map(result -> BodyReader.read(result.bytes(), OutcomeShapes.STORED))
+            .orElseThrow(
+                () ->
+                    new ProblemException(
+                        ProblemCode.NOT_FOUND,
+                        "No list of this id is stored; post it again.",
+                        List.of()));
+    return ReleaseList.of(
+        layouts.get(stored.text("layoutId")),
+        stored.without("layoutId", "settled"),
+        stored.flag("settled"),
+        Integer.MAX_VALUE);
+  }
+
+  /** The work for a list. */
+  Computation of(ReleaseList list) {
+    return new Computation(
+        list.key(limits.followedS()),
+        KIND,
+        "/v1/outcomes/" + list.listId(),
+        progress -> {
+          Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
+          List<RestPlace> places =
+              landscape.restPoints().list().stream().map(RestPlace::of).toList();
+          return ends(landscape, list, places, progress).written();
+        });
+  }
+
+  private StoredEnds ends(
+      Landscape landscape,
+      ReleaseList list,
+      List<RestPlace> places,
+      Computation.Progress progress) {
+    double[] releases = list.inSi();
+    int count = list.count();
+    if (!list.settled()) {
+      Ends ends =
+          new ParallelOutcomes(finders.of(landscape, TOLERANCE, limits.followedS()))
+              .find(
+                  count,
+                  (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
+                  progress::report);
+      return new StoredEnds(places, ends, new double[0]);
+    }
+    Ends ends = new Ends(count);
+    double[] settledAt = new double[count];
+    SettlingFinder finder = finders.settling(landscape, TOLERANCE, limits.followedS());
+    IntStream.range(0, (count + BATCH - 1) / BATCH)
+        .parallel()
+        .forEach(
+            batch ->
+                finder.findSettled(
+                    releases,
+                    batch * BATCH,
+                    Math.min(count, (batch + 1) * BATCH),
+                    ends,
+                    settledAt));
+    return new StoredEnds(places, ends, settledAt);
+  }
+}
