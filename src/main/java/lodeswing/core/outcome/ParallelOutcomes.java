@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 public final class ParallelOutcomes {
 
   /** Releases of one batch at most. */
-  private static final int LARGEST = 2_048;
+  private static final int LARGEST = 4_096;
 
   /** Releases of one batch at least, where there are so many. */
   private static final int SMALLEST = 64;

@@ -27,8 +27,11 @@ public final class NystromSlots {
   /** Factors e^(-k c h). */
   public static final int DECAY = OWN + 32 * LANES;
 
+  /** The last of these over the size of the step. */
+  public static final int PER_STEP = OWN + 39 * LANES;
+
   /** One past the last slot. */
-  public static final int END = OWN + 39 * LANES;
+  public static final int END = OWN + 40 * LANES;
 
   private NystromSlots() {}
 

@@ -146,6 +146,7 @@ public final class ScalarLanes implements LaneArithmetic {
     for (int i = 0; i < LANES; i++) {
       double shrink = s[NystromSlots.DECAY + 6 * LANES + i];
       double perStep = shrink / s[LaneBlock.TRIED + i];
+      s[NystromSlots.PER_STEP + i] = perStep;
       for (int c = 0; c < 2 * LANES; c += LANES) {
         double q = shrink * s[NystromSlots.PLACE + c + i];
         s[LaneBlock.NEW + c + i] = q;
@@ -200,7 +201,7 @@ public final class ScalarLanes implements LaneArithmetic {
   private void errors(double halfDrag) {
     for (int i = 0; i < LANES; i++) {
       double shrink = s[NystromSlots.DECAY + 6 * LANES + i];
-      double perStep = shrink / s[LaneBlock.TRIED + i];
+      double perStep = s[NystromSlots.PER_STEP + i];
       for (int c = 0; c < 2 * LANES; c += LANES) {
         double e = shrink * s[LaneBlock.ERRORS + c + i];
         s[LaneBlock.ERRORS + c + i] = e;
@@ -286,8 +287,7 @@ public final class ScalarLanes implements LaneArithmetic {
 
   private void measure(StepRule rule) {
     for (int i = 0; i < LANES; i++) {
-      double scale = scale(rule, i);
-      s[LaneBlock.ERROR + i] = norm(rule, LaneBlock.ERRORS + i) / (scale * scale);
+      s[LaneBlock.ERROR + i] = norm(rule, LaneBlock.ERRORS + i) / scale(rule, i);
     }
   }
 
@@ -299,17 +299,18 @@ public final class ScalarLanes implements LaneArithmetic {
   private void measureTwo(StepRule rule) {
     for (int i = 0; i < LANES; i++) {
       double scale = scale(rule, i);
-      double first = norm(rule, LaneBlock.ERRORS + i) / (scale * scale);
-      double second = norm(rule, RungeKuttaSlots.SECOND + i) / (scale * scale);
+      double first = norm(rule, LaneBlock.ERRORS + i) / scale;
+      double second = norm(rule, RungeKuttaSlots.SECOND + i) / scale;
       double both = Math.fma(0.01, second, first);
       // Both are zero where the bob hangs still.
       s[LaneBlock.ERROR + i] = first * (first / (both > StepRule.SMALLEST_ERROR ? both : 1));
     }
   }
 
+  /** Square of the error that is allowed. */
   private double scale(StepRule rule, int i) {
-    double size = norm(rule, i);
-    return Math.fma(rule.relative(), Math.sqrt(size), rule.absolute());
+    double relative = rule.relative() * rule.relative();
+    return Math.fma(relative, norm(rule, i), rule.absolute() * rule.absolute());
   }
 
   /** Square of four numbers' size in phase space. */

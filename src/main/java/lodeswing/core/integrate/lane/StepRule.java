@@ -3,9 +3,9 @@ package lodeswing.core.integrate.lane;
 /**
  * How a step's error is measured and how it sets the size of the next step.
  *
- * <p>The squared error (e0^2 + e1^2 + (e2^2 + e3^2) / w^2) / (absolute + relative R)^2, with R^2
- * the same sum of the state at the start, w the motion's natural rate. After an accepted step the
- * size grows by safety e_n^-a e_(n-1)^b, after a rejected one by safety e^-c, within bounds
+ * <p>The squared error (e0^2 + e1^2 + (e2^2 + e3^2) / w^2) / (absolute^2 + relative^2 R^2), with
+ * R^2 the same sum of the state at the start, w the motion's natural rate. After an accepted step
+ * the size grows by safety e_n^-a e_(n-1)^b, after a rejected one by safety e^-c, within bounds
  * (Gustafsson, ACM Trans. Math. Softw. 17 (1991) 533). Powers come from the bits of the number, a
  * logarithm that is linear between powers of two: within 6 per cent, which is enough for a size.
  *

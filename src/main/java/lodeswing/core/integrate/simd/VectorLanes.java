@@ -151,11 +151,11 @@ public final class VectorLanes implements LaneArithmetic {
 
   @Override
   public void attend(Plan plan, Watch watch) {
-    plan.add(() -> steps.attend(watch));
+    steps.attend(plan, watch);
   }
 
   @Override
   public void advance(Plan plan) {
-    steps.advance(plan);
+    plan.add(steps::advance);
   }
 }

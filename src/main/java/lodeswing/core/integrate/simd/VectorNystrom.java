@@ -95,6 +95,7 @@ final class VectorNystrom {
     for (int i = 0; i < LANES; i += WIDTH) {
       DoubleVector shrink = at(NystromSlots.DECAY + 6 * LANES + i);
       DoubleVector perStep = shrink.div(at(LaneBlock.TRIED + i));
+      perStep.intoArray(s, NystromSlots.PER_STEP + i);
       DoubleVector q0 = shrink.mul(at(NystromSlots.PLACE + i));
       DoubleVector q1 = shrink.mul(at(NystromSlots.PLACE + LANES + i));
       q0.intoArray(s, LaneBlock.NEW + i);
@@ -122,7 +123,7 @@ final class VectorNystrom {
     DoubleVector back = all(-halfDrag);
     for (int i = 0; i < LANES; i += WIDTH) {
       DoubleVector shrink = at(NystromSlots.DECAY + 6 * LANES + i);
-      DoubleVector perStep = shrink.div(at(LaneBlock.TRIED + i));
+      DoubleVector perStep = at(NystromSlots.PER_STEP + i);
       DoubleVector e0 = shrink.mul(at(LaneBlock.ERRORS + i));
       DoubleVector e1 = shrink.mul(at(LaneBlock.ERRORS + LANES + i));
       e0.intoArray(s, LaneBlock.ERRORS + i);

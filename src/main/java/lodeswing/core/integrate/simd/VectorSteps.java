@@ -43,23 +43,22 @@ final class VectorSteps {
 
   void measure(StepRule rule) {
     DoubleVector perRate = all(rule.perRateSquared());
-    DoubleVector relative = all(rule.relative());
-    DoubleVector absolute = all(rule.absolute());
+    DoubleVector relative = all(rule.relative() * rule.relative());
+    DoubleVector absolute = all(rule.absolute() * rule.absolute());
     for (int i = 0; i < LANES; i += WIDTH) {
-      DoubleVector scale = relative.fma(norm(perRate, i).sqrt(), absolute);
-      norm(perRate, LaneBlock.ERRORS + i).div(scale.mul(scale)).intoArray(s, LaneBlock.ERROR + i);
+      DoubleVector scale = relative.fma(norm(perRate, i), absolute);
+      norm(perRate, LaneBlock.ERRORS + i).div(scale).intoArray(s, LaneBlock.ERROR + i);
     }
   }
 
   void measureTwo(StepRule rule) {
     DoubleVector perRate = all(rule.perRateSquared());
-    DoubleVector relative = all(rule.relative());
-    DoubleVector absolute = all(rule.absolute());
+    DoubleVector relative = all(rule.relative() * rule.relative());
+    DoubleVector absolute = all(rule.absolute() * rule.absolute());
     for (int i = 0; i < LANES; i += WIDTH) {
-      DoubleVector scale = relative.fma(norm(perRate, i).sqrt(), absolute);
-      DoubleVector square = scale.mul(scale);
-      DoubleVector first = norm(perRate, LaneBlock.ERRORS + i).div(square);
-      DoubleVector second = norm(perRate, RungeKuttaSlots.SECOND + i).div(square);
+      DoubleVector scale = relative.fma(norm(perRate, i), absolute);
+      DoubleVector first = norm(perRate, LaneBlock.ERRORS + i).div(scale);
+      DoubleVector second = norm(perRate, RungeKuttaSlots.SECOND + i).div(scale);
       DoubleVector both = HUNDREDTH.fma(second, first);
       both = ONE.blend(both, both.compare(VectorOperators.GT, SMALLEST_ERROR));
       first.mul(first.div(both)).intoArray(s, LaneBlock.ERROR + i);
@@ -121,46 +120,57 @@ final class VectorSteps {
         .reinterpretAsDoubles();
   }
 
-  void advance(Plan plan) {
-    for (int c = 0; c < 6 * LANES; c += 2 * LANES) {
-      int slot = c;
-      plan.add(() -> moveTwo(slot));
-    }
-    plan.add(() -> move(6 * LANES));
-  }
-
-  private void moveTwo(int slot) {
+  void advance() {
     for (int i = 0; i < LANES; i += WIDTH) {
       VectorMask<Double> accepted = at(LaneBlock.ERROR + i).compare(VectorOperators.LE, ONE);
-      int to = slot + i;
-      at(to).blend(at(LaneBlock.NEW + to), accepted).intoArray(s, to);
-      at(to + LANES).blend(at(LaneBlock.NEW + to + LANES), accepted).intoArray(s, to + LANES);
+      move(i, accepted);
+      move(i + LANES, accepted);
+      move(i + 2 * LANES, accepted);
+      move(i + 3 * LANES, accepted);
+      move(i + 4 * LANES, accepted);
+      move(i + 5 * LANES, accepted);
+      move(i + 6 * LANES, accepted);
     }
   }
 
-  private void move(int slot) {
-    for (int i = 0; i < LANES; i += WIDTH) {
-      VectorMask<Double> accepted = at(LaneBlock.ERROR + i).compare(VectorOperators.LE, ONE);
-      at(slot + i).blend(at(LaneBlock.NEW + slot + i), accepted).intoArray(s, slot + i);
+  private void move(int slot, VectorMask<Double> accepted) {
+    at(slot).blend(at(LaneBlock.NEW + slot), accepted).intoArray(s, slot);
+  }
+
+  void attend(Plan plan, Watch watch) {
+    plan.add(() -> attend(watch));
+    if (watch.reach() < Double.MAX_VALUE) {
+      plan.add(() -> attendReach(watch));
     }
   }
 
-  void attend(Watch watch) {
+  private void attend(Watch watch) {
     DoubleVector sealBelow = all(watch.everyStep() ? Double.POSITIVE_INFINITY : watch.sealBelow());
     DoubleVector until = all(watch.until());
-    DoubleVector reach = all(watch.reach());
     DoubleVector smallest = all(watch.smallest());
     for (int i = 0; i < LANES; i += WIDTH) {
       VectorMask<Double> accepted = at(LaneBlock.ERROR + i).compare(VectorOperators.LE, ONE);
       DoubleVector calls = ZERO;
       calls = calls.blend(ONE, at(LaneBlock.NEW_ENERGY + i).compare(VectorOperators.LT, sealBelow));
       calls = calls.blend(ONE, at(LaneBlock.TIME + i).compare(VectorOperators.GE, until));
-      calls = calls.blend(ONE, at(LaneBlock.NEW + i).abs().compare(VectorOperators.GT, reach));
-      calls =
-          calls.blend(ONE, at(LaneBlock.NEW + LANES + i).abs().compare(VectorOperators.GT, reach));
       DoubleVector stuck =
           ZERO.blend(ONE, at(LaneBlock.SIZE + i).compare(VectorOperators.LT, smallest));
       stuck.blend(calls, accepted).intoArray(s, LaneBlock.ATTENTION + i);
+    }
+  }
+
+  /** Marks lanes beyond the reach as well. */
+  private void attendReach(Watch watch) {
+    DoubleVector reach = all(watch.reach());
+    for (int i = 0; i < LANES; i += WIDTH) {
+      VectorMask<Double> accepted = at(LaneBlock.ERROR + i).compare(VectorOperators.LE, ONE);
+      VectorMask<Double> far =
+          at(LaneBlock.NEW + i)
+              .abs()
+              .compare(VectorOperators.GT, reach)
+              .or(at(LaneBlock.NEW + LANES + i).abs().compare(VectorOperators.GT, reach))
+              .and(accepted);
+      at(LaneBlock.ATTENTION + i).blend(ONE, far).intoArray(s, LaneBlock.ATTENTION + i);
     }
   }
 }

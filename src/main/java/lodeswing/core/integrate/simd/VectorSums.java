@@ -9,10 +9,12 @@ import lodeswing.core.integrate.lane.Plan;
 import lodeswing.core.integrate.lane.Row;
 
 /**
- * Weighted sums of slots, up to four terms in a pass: longer methods would outgrow what the
- * compiler turns into vector code.
+ * Weighted sums of slots, up to eight terms in a pass: a partial sum that goes through memory costs
+ * more than a term, and longer methods would outgrow what the compiler turns into vector code.
  */
 final class VectorSums {
+
+  private static final int MOST = 8;
 
   private final double[] s;
 
@@ -32,25 +34,25 @@ final class VectorSums {
       from = row.to();
       term = 1;
     }
-    int size = row.size();
-    for (; term + 4 <= size; term += 4) {
-      int first = term;
-      int base = from;
-      plan.add(() -> four(row, first, base));
+    while (term < row.size()) {
+      int count = Math.min(MOST, row.size() - term);
+      plan.add(pass(row, term, from, count));
       from = row.to();
+      term += count;
     }
-    if (size - term >= 2) {
-      int first = term;
-      int base = from;
-      plan.add(() -> two(row, first, base));
-      from = row.to();
-      term += 2;
-    }
-    if (size > term) {
-      int first = term;
-      int base = from;
-      plan.add(() -> one(row, first, base));
-    }
+  }
+
+  private Runnable pass(Row row, int term, int from, int count) {
+    return switch (count) {
+      case 1 -> () -> one(row, term, from);
+      case 2 -> () -> two(row, term, from);
+      case 3 -> () -> three(row, term, from);
+      case 4 -> () -> four(row, term, from);
+      case 5 -> () -> five(row, term, from);
+      case 6 -> () -> six(row, term, from);
+      case 7 -> () -> seven(row, term, from);
+      default -> () -> eight(row, term, from);
+    };
   }
 
   private void product(Row row) {
@@ -69,7 +71,8 @@ final class VectorSums {
     int to = row.to();
     int numbers = row.numbers();
     for (int i = 0; i < numbers; i += WIDTH) {
-      a.fma(at(sa + i), at(from + i)).intoArray(s, to + i);
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum.intoArray(s, to + i);
     }
   }
 
@@ -81,7 +84,26 @@ final class VectorSums {
     int to = row.to();
     int numbers = row.numbers();
     for (int i = 0; i < numbers; i += WIDTH) {
-      b.fma(at(sb + i), a.fma(at(sa + i), at(from + i))).intoArray(s, to + i);
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum.intoArray(s, to + i);
+    }
+  }
+
+  private void three(Row row, int term, int from) {
+    DoubleVector a = all(row.weight(term));
+    DoubleVector b = all(row.weight(term + 1));
+    DoubleVector c = all(row.weight(term + 2));
+    int sa = row.slot(term);
+    int sb = row.slot(term + 1);
+    int sc = row.slot(term + 2);
+    int to = row.to();
+    int numbers = row.numbers();
+    for (int i = 0; i < numbers; i += WIDTH) {
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum.intoArray(s, to + i);
     }
   }
 
@@ -97,8 +119,121 @@ final class VectorSums {
     int to = row.to();
     int numbers = row.numbers();
     for (int i = 0; i < numbers; i += WIDTH) {
-      DoubleVector half = b.fma(at(sb + i), a.fma(at(sa + i), at(from + i)));
-      d.fma(at(sd + i), c.fma(at(sc + i), half)).intoArray(s, to + i);
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum = d.fma(at(sd + i), sum);
+      sum.intoArray(s, to + i);
+    }
+  }
+
+  private void five(Row row, int term, int from) {
+    DoubleVector a = all(row.weight(term));
+    DoubleVector b = all(row.weight(term + 1));
+    DoubleVector c = all(row.weight(term + 2));
+    DoubleVector d = all(row.weight(term + 3));
+    DoubleVector e = all(row.weight(term + 4));
+    int sa = row.slot(term);
+    int sb = row.slot(term + 1);
+    int sc = row.slot(term + 2);
+    int sd = row.slot(term + 3);
+    int se = row.slot(term + 4);
+    int to = row.to();
+    int numbers = row.numbers();
+    for (int i = 0; i < numbers; i += WIDTH) {
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum = d.fma(at(sd + i), sum);
+      sum = e.fma(at(se + i), sum);
+      sum.intoArray(s, to + i);
+    }
+  }
+
+  private void six(Row row, int term, int from) {
+    DoubleVector a = all(row.weight(term));
+    DoubleVector b = all(row.weight(term + 1));
+    DoubleVector c = all(row.weight(term + 2));
+    DoubleVector d = all(row.weight(term + 3));
+    DoubleVector e = all(row.weight(term + 4));
+    DoubleVector f = all(row.weight(term + 5));
+    int sa = row.slot(term);
+    int sb = row.slot(term + 1);
+    int sc = row.slot(term + 2);
+    int sd = row.slot(term + 3);
+    int se = row.slot(term + 4);
+    int sf = row.slot(term + 5);
+    int to = row.to();
+    int numbers = row.numbers();
+    for (int i = 0; i < numbers; i += WIDTH) {
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum = d.fma(at(sd + i), sum);
+      sum = e.fma(at(se + i), sum);
+      sum = f.fma(at(sf + i), sum);
+      sum.intoArray(s, to + i);
+    }
+  }
+
+  private void seven(Row row, int term, int from) {
+    DoubleVector a = all(row.weight(term));
+    DoubleVector b = all(row.weight(term + 1));
+    DoubleVector c = all(row.weight(term + 2));
+    DoubleVector d = all(row.weight(term + 3));
+    DoubleVector e = all(row.weight(term + 4));
+    DoubleVector f = all(row.weight(term + 5));
+    DoubleVector g = all(row.weight(term + 6));
+    int sa = row.slot(term);
+    int sb = row.slot(term + 1);
+    int sc = row.slot(term + 2);
+    int sd = row.slot(term + 3);
+    int se = row.slot(term + 4);
+    int sf = row.slot(term + 5);
+    int sg = row.slot(term + 6);
+    int to = row.to();
+    int numbers = row.numbers();
+    for (int i = 0; i < numbers; i += WIDTH) {
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum = d.fma(at(sd + i), sum);
+      sum = e.fma(at(se + i), sum);
+      sum = f.fma(at(sf + i), sum);
+      sum = g.fma(at(sg + i), sum);
+      sum.intoArray(s, to + i);
+    }
+  }
+
+  private void eight(Row row, int term, int from) {
+    DoubleVector a = all(row.weight(term));
+    DoubleVector b = all(row.weight(term + 1));
+    DoubleVector c = all(row.weight(term + 2));
+    DoubleVector d = all(row.weight(term + 3));
+    DoubleVector e = all(row.weight(term + 4));
+    DoubleVector f = all(row.weight(term + 5));
+    DoubleVector g = all(row.weight(term + 6));
+    DoubleVector h = all(row.weight(term + 7));
+    int sa = row.slot(term);
+    int sb = row.slot(term + 1);
+    int sc = row.slot(term + 2);
+    int sd = row.slot(term + 3);
+    int se = row.slot(term + 4);
+    int sf = row.slot(term + 5);
+    int sg = row.slot(term + 6);
+    int sh = row.slot(term + 7);
+    int to = row.to();
+    int numbers = row.numbers();
+    for (int i = 0; i < numbers; i += WIDTH) {
+      DoubleVector sum = a.fma(at(sa + i), at(from + i));
+      sum = b.fma(at(sb + i), sum);
+      sum = c.fma(at(sc + i), sum);
+      sum = d.fma(at(sd + i), sum);
+      sum = e.fma(at(se + i), sum);
+      sum = f.fma(at(sf + i), sum);
+      sum = g.fma(at(sg + i), sum);
+      sum = h.fma(at(sh + i), sum);
+      sum.intoArray(s, to + i);
     }
   }
 }
