@@ -80,7 +80,15 @@ final class BasinAnswers {
 
   private void putGrid(Map<String, Object> members) {
     members.put("tiles", self() + "/tiles/{z}/{x}/{y}?look=" + LOOK);
-    members.put("zoom", body("min", 0.0, "max", (double) survey.survey().deepestZoom()));
+    members.put(
+        "zoom",
+        body(
+            "min",
+            0.0,
+            "max",
+            (double) survey.survey().servedZoom(),
+            "steady",
+            (double) survey.survey().deepestZoom()));
     members.put("tileSize", (double) TILE_SIZE);
     members.put("origin", point(-1, 1));
     members.put("yDown", true);

@@ -68,7 +68,7 @@ final class BasinComputations {
         "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
         progress -> {
           StoredSurvey survey = surveyNow(request);
-          int deepest = survey.survey().deepestZoom();
+          int deepest = survey.survey().servedZoom();
           if (place.zoom() > deepest) {
             throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
           }

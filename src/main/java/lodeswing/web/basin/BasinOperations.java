@@ -53,8 +53,8 @@ class BasinOperations {
         "Surveys a window of the plate and answers how to read its map: legend, tiles, zoom range."
             + " Tiles are computed when they are asked for. Every place stands for a bob let go"
             + " there at rest; its colour says where it ends, its lightness how late that was"
-            + " certain. The last zoom is the one at which labels on boundaries still hold when the"
-            + " tolerance is tightened tenfold.",
+            + " certain. zoom.steady is the last zoom at which labels on boundaries still hold when"
+            + " the tolerance is tightened tenfold.",
         List.of(
             new ParameterText(
                 "dry-run",

@@ -46,7 +46,12 @@ final class BasinShapes {
       ObjectShape.named("ZoomRange", "The zooms at which tiles are served.")
           .open()
           .required("min", NUMBER, "0: one tile shows the window.")
-          .required("max", NUMBER, "The last at which labels hold under a tighter tolerance.")
+          .required("max", NUMBER, "The last that is served: the last steady one, but at least 6.")
+          .required(
+              "steady",
+              NUMBER,
+              "The last at which labels on boundaries hold under a tolerance ten times tighter; what"
+                  + " is seen beyond it is drawn by rounding as much as by the rig.")
           .build();
 
   private static final ObjectShape POINT =
