@@ -5,10 +5,12 @@ import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.ContactRegion;
 import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.PotentialTable;
 import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.PullTable;
+import lodeswing.core.motion.Region;
 import lodeswing.core.motion.WorkBudget;
 import lodeswing.core.rest.RestPointFinder;
 import lodeswing.core.rest.RestPoints;
@@ -38,9 +40,6 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
 
   private static final double BARRIER_SHARE = 1e-8;
 
-  /** Errors of the fitted energy that tables are made from, as a share of the energy's range. */
-  private static final double FIT_SHARE = 2e-11;
-
   /** Errors of the coarse table, as a share of the energy's range. */
   private static final double COARSE_SHARE = 1e-5;
 
@@ -48,7 +47,7 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
   private static final double BARRIER_ROOM = 0.9;
 
   /** Barriers below this share of the range do not tighten the table further: they hold nothing. */
-  private static final double LEAST_BARRIER = 1e-4;
+  private static final double LEAST_BARRIER = 1e-3;
 
   /** Error of the force along the support's pull, as a share of the weight. */
   private static final double AXIAL_SHARE = 1e-5;
@@ -72,23 +71,25 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
     }
     BenchLayout.BobMagnet bob = layout.bob().orElseThrow();
     TwoAxisBody body = layout.suspension().body();
-    WorkBudget budget = new WorkBudget(mostWork, new PreparingForecast(layout)::effortAt);
+    PreparingForecast forecast = new PreparingForecast(layout);
+    WorkBudget budget = new WorkBudget(mostWork, forecast::effortAt);
+    budget.spend(forecast.beforehand() + 2 * WorkBudget.SCAN);
     BobEnergy energy =
         BobEnergy.of(
             bob.magnet(), bob.poleDown(), new MagnetArray(layout.magnets(), layout.backing()));
     MagnetEnergy exact = new MagnetEnergy(energy, body, layout.axisHeight());
+    Region region = new ContactRegion(layout);
     double weight = body.mass() * layout.gravity();
     PullTable pull =
         PullTable.build(
             exact.axialForce(layout.suspension().pullLine()),
             BenchMotion.MAX_ANGLE,
             AXIAL_SHARE * weight,
+            region,
             budget);
     double range = range(layout, exact);
     double slopes = 1 / angleScale(layout);
-    double least = FIT_SHARE * range;
-    PotentialTable.Fitted fitted =
-        PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, least, slopes * least, budget);
+    PotentialTable.Fitted fitted = PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, region, budget);
     double rough = COARSE_SHARE * range;
     BenchMotion coarse = new BenchMotion(layout, fitted.table(rough, slopes * rough), pull);
     double shallowest = find(coarse, layout).shallowestBarrier();

@@ -1,5 +1,7 @@
 package lodeswing.core.magnet;
 
+import java.util.List;
+
 /**
  * The bob's charged faces with a ladder of quadrature rules, of which the distance picks one.
  *
@@ -22,12 +24,14 @@ final class BobFaces {
   private final double bound;
   private final double planRadius;
   private final FaceRule[] ladder;
+  private final List<AxisCharges> far;
 
-  private BobFaces(double half, double planRadius, FaceRule[] ladder) {
+  private BobFaces(double half, double planRadius, FaceRule[] ladder, List<AxisCharges> far) {
     this.half = half;
     this.planRadius = planRadius;
     this.bound = Math.hypot(half, planRadius);
     this.ladder = ladder;
+    this.far = far;
   }
 
   static BobFaces ofAnnulus(double inner, double outer, double half) {
@@ -36,7 +40,7 @@ final class BobFaces {
     for (int i = 0; i < rules.length; i++) {
       rules[i] = FaceRule.annulus(inner, outer, bound, STRENGTHS[i], DIGITS);
     }
-    return new BobFaces(half, outer, rules);
+    return new BobFaces(half, outer, rules, AxisCharges.ladder(inner, outer, half, DIGITS));
   }
 
   static BobFaces ofRectangle(double halfLength, double halfWidth, double half) {
@@ -46,7 +50,7 @@ final class BobFaces {
     for (int i = 0; i < rules.length; i++) {
       rules[i] = FaceRule.rectangle(halfLength, halfWidth, bound, STRENGTHS[i], DIGITS);
     }
-    return new BobFaces(half, plan, rules);
+    return new BobFaces(half, plan, rules, List.of());
   }
 
   double half() {
@@ -56,11 +60,18 @@ final class BobFaces {
   /**
    * The weakest rule that is good enough.
    *
-   * @param edgeDistance from the bob's centre to the source's nearest edge [m]
+   * @param source the source
+   * @param edgeDistance from the bob's centre to its nearest edge [m]
    * @param faceHeight height of the bob's centre over the source's nearer face [m]
    * @param axisTilt cosine of the bob's axis to the source's
    */
-  FaceRule rule(double edgeDistance, double faceHeight, double axisTilt) {
+  FaceRule rule(Magnet source, double edgeDistance, double faceHeight, double axisTilt) {
+    // a block's closed form loses digits far away, which charges of both signs would magnify
+    for (int i = 0; i < far.size() && !(source instanceof Block); i++) {
+      if (edgeDistance >= far.get(i).from()) {
+        return far.get(i).rule();
+      }
+    }
     double cos = Math.abs(axisTilt);
     double sin = Math.sqrt(Math.max(0, 1 - cos * cos));
     double clear = Math.max(edgeDistance - bound, faceHeight - half * cos - planRadius * sin);

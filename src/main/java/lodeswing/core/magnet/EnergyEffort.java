@@ -77,7 +77,7 @@ public final class EnergyEffort {
     }
     double edge = SourceEdge.distance(source, x, y, z);
     double height = Math.abs(z) - source.halfHeight();
-    FaceRule rule = faces.faces().rule(edge, height, tilt);
+    FaceRule rule = faces.faces().rule(source, edge, height, tilt);
     double farEnough = bob.planRadius() + bob.halfHeight();
     double each = tabulated(source) && edge > farEnough ? 1 : closedForm(source);
     return 2.0 * rule.size() * each;

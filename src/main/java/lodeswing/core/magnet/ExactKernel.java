@@ -19,11 +19,11 @@ record ExactKernel(Magnet magnet) implements SourceKernel {
   public double faceIntegral(FaceRule rule, double half, double[] work) {
     double total = 0;
     for (int side = -1; side <= 1; side += 2) {
-      double s = side * half;
       double sum = 0;
       for (int i = 0; i < rule.size(); i++) {
         double u = rule.u()[i];
         double v = rule.v()[i];
+        double s = side * half * rule.lift()[i];
         double x = work[POSE] + u * work[POSE + 3] + v * work[POSE + 6] + s * work[POSE + 9];
         double y = work[POSE + 1] + u * work[POSE + 4] + v * work[POSE + 7] + s * work[POSE + 10];
         double z = work[POSE + 2] + u * work[POSE + 5] + v * work[POSE + 8] + s * work[POSE + 11];
@@ -39,10 +39,10 @@ record ExactKernel(Magnet magnet) implements SourceKernel {
     FaceLoad.clear(work);
     double total = 0;
     for (int side = -1; side <= 1; side += 2) {
-      double s = side * half;
       for (int i = 0; i < rule.size(); i++) {
         double u = rule.u()[i];
         double v = rule.v()[i];
+        double s = side * half * rule.lift()[i];
         double dx = u * work[POSE + 3] + v * work[POSE + 6] + s * work[POSE + 9];
         double dy = u * work[POSE + 4] + v * work[POSE + 7] + s * work[POSE + 10];
         double dz = u * work[POSE + 5] + v * work[POSE + 8] + s * work[POSE + 11];

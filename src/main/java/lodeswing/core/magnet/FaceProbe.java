@@ -34,6 +34,9 @@ record FaceProbe(double strength, BobFaces faces) implements BobProbe {
     double y = work[POSE + 1];
     double z = work[POSE + 2];
     return faces.rule(
-        source.edgeDistance(x, y, z), Math.abs(z) - source.magnet().halfHeight(), work[POSE + 11]);
+        source.magnet(),
+        source.edgeDistance(x, y, z),
+        Math.abs(z) - source.magnet().halfHeight(),
+        work[POSE + 11]);
   }
 }

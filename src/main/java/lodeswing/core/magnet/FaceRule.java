@@ -7,13 +7,17 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
 import org.apache.commons.math3.util.Pair;
 
 /**
- * Points and weights that integrate a harmonic function over a magnet's face.
+ * Points and weights that integrate a harmonic function over a magnet's two faces, of which the
+ * lower one counts as negative: each point has a twin on the other side.
  *
  * <p>Discs and rings: Gauss-Legendre in r^2, evenly spaced angles, fewer of them on inner circles.
  * Blocks: Gauss-Legendre in both directions. Of strength L it is exact for harmonic polynomials of
  * about that degree, so that the error falls like lambda^-L, where lambda is the distance of the
  * nearest edge of the source over the bob's own radius. Stroud, Approximate Calculation of Multiple
  * Integrals (1971), section 2.7 (product rules on the disc).
+ *
+ * <p>Far from every source, a round magnet is as good as a few charges on its axis ({@link
+ * AxisCharges}).
  *
  * <p>Owns its arrays; nobody else writes to them.
  */
@@ -33,7 +37,7 @@ final class FaceRule {
       double weight = Math.PI * gauss.getWeight(i) / spokes;
       for (int j = 0; j < spokes; j++) {
         double angle = 2 * Math.PI * (j + 0.5) / spokes;
-        points.add(new double[] {r * Math.cos(angle), r * Math.sin(angle), weight});
+        points.add(new double[] {r * Math.cos(angle), r * Math.sin(angle), 1, weight});
       }
     }
     return of(points);
@@ -45,7 +49,7 @@ final class FaceRule {
     double lnLambda = digits / strength;
     for (Pair<Double, Double> a : line(halfLength, bound, lnLambda, digits)) {
       for (Pair<Double, Double> b : line(halfWidth, bound, lnLambda, digits)) {
-        points.add(new double[] {a.getFirst(), b.getFirst(), a.getSecond() * b.getSecond()});
+        points.add(new double[] {a.getFirst(), b.getFirst(), 1, a.getSecond() * b.getSecond()});
       }
     }
     return of(points);
@@ -64,11 +68,13 @@ final class FaceRule {
 
   private final double[] u;
   private final double[] v;
+  private final double[] lift;
   private final double[] weight;
 
-  private FaceRule(double[] u, double[] v, double[] weight) {
+  private FaceRule(double[] u, double[] v, double[] lift, double[] weight) {
     this.u = u;
     this.v = v;
+    this.lift = lift;
     this.weight = weight;
   }
 
@@ -76,7 +82,18 @@ final class FaceRule {
     return new FaceRule(
         points.stream().mapToDouble(p -> p[0]).toArray(),
         points.stream().mapToDouble(p -> p[1]).toArray(),
-        points.stream().mapToDouble(p -> p[2]).toArray());
+        points.stream().mapToDouble(p -> p[2]).toArray(),
+        points.stream().mapToDouble(p -> p[3]).toArray());
+  }
+
+  /**
+   * Charges on the axis.
+   *
+   * @param lift heights in half heights of the magnet
+   * @param weight areas that they stand for [m^2]
+   */
+  static FaceRule onAxis(double[] lift, double[] weight) {
+    return new FaceRule(new double[lift.length], new double[lift.length], lift, weight);
   }
 
   int size() {
@@ -91,6 +108,11 @@ final class FaceRule {
   /** Coordinates along the face's second axis [m], not to be changed. */
   double[] v() {
     return v;
+  }
+
+  /** Height in half heights of the magnet, 1 on the face itself, not to be changed. */
+  double[] lift() {
+    return lift;
   }
 
   /** Areas that the points stand for [m^2], not to be changed. */

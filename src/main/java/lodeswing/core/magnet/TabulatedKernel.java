@@ -115,13 +115,17 @@ final class TabulatedKernel implements SourceKernel {
   public double faceIntegral(FaceRule rule, double half, double[] work) {
     double[] us = rule.u();
     double[] vs = rule.v();
+    double[] lifts = rule.lift();
     double[] weights = rule.weight();
     double total = 0;
     for (int side = -1; side <= 1; side += 2) {
-      double s = side * half;
-      double x0 = work[POSE] + s * work[POSE + 9];
-      double y0 = work[POSE + 1] + s * work[POSE + 10];
-      double z0 = work[POSE + 2] + s * work[POSE + 11];
+      double high = side * half;
+      double x0 = work[POSE];
+      double y0 = work[POSE + 1];
+      double z0 = work[POSE + 2];
+      double tx = high * work[POSE + 9];
+      double ty = high * work[POSE + 10];
+      double tz = high * work[POSE + 11];
       double ux = work[POSE + 3];
       double uy = work[POSE + 4];
       double uz = work[POSE + 5];
@@ -132,9 +136,13 @@ final class TabulatedKernel implements SourceKernel {
       for (int i = 0; i < weights.length; i++) {
         double u = us[i];
         double v = vs[i];
+        double s = lifts[i];
         sum +=
             weights[i]
-                * potential(x0 + u * ux + v * vx, y0 + u * uy + v * vy, z0 + u * uz + v * vz);
+                * potential(
+                    x0 + u * ux + v * vx + s * tx,
+                    y0 + u * uy + v * vy + s * ty,
+                    z0 + u * uz + v * vz + s * tz);
       }
       total += side * sum;
     }
@@ -146,13 +154,14 @@ final class TabulatedKernel implements SourceKernel {
     FaceLoad.clear(work);
     double[] us = rule.u();
     double[] vs = rule.v();
+    double[] lifts = rule.lift();
     double[] weights = rule.weight();
     double total = 0;
     for (int side = -1; side <= 1; side += 2) {
-      double s = side * half;
       for (int i = 0; i < weights.length; i++) {
         double u = us[i];
         double v = vs[i];
+        double s = side * half * lifts[i];
         double dx = u * work[POSE + 3] + v * work[POSE + 6] + s * work[POSE + 9];
         double dy = u * work[POSE + 4] + v * work[POSE + 7] + s * work[POSE + 10];
         double dz = u * work[POSE + 5] + v * work[POSE + 8] + s * work[POSE + 11];

@@ -12,10 +12,12 @@ import java.util.stream.IntStream;
  * five points where the interpolation error peaks, twice the greatest error of value and of slope
  * stays within the tolerances; else it is cut into four. A cell whose cut gains nothing has met the
  * rounding of the function itself and is kept with the error that it has. A cell that does not hold
- * at the finest cut has no polynomial: there the caller asks the exact function.
+ * at the finest cut has no polynomial, nor has one in which nothing matters: there the caller asks
+ * the exact function.
  *
- * <p>2. A directory at the finest cut that occurs leads from a place to its cell in one look, so an
- * evaluation costs the same everywhere and for any number of magnets.
+ * <p>2. A directory leads from a place to its cell in two looks, so an evaluation costs the same
+ * everywhere and for any number of magnets: each coarse cell has its own net, as fine as the finest
+ * cut within it.
  *
  * <p>Immutable after building; evaluation allocates nothing and uses + - * and fma only.
  */
@@ -24,8 +26,8 @@ final class CellTable {
   static final int COARSE = 16;
   static final int DEEPEST = 7;
 
-  /** Work of fitting one cell to patches of some twenty by twenty terms, measured. */
-  static final double CELL_WORK = 5e3;
+  /** Work of fitting one cell to patches of some twenty by twenty terms. */
+  static final double CELL_WORK = 1500;
 
   /** Most cells of a table: half a kilobyte each. */
   static final int MOST_CELLS = 600_000;
@@ -38,11 +40,16 @@ final class CellTable {
   /** Errors above this many tolerances are never taken for noise. */
   private static final double MOST_NOISE = 30;
 
+  private static final double[] NODES =
+      IntStream.range(0, ChebyshevCell.POINTS).mapToDouble(ChebyshevCell::node).toArray();
+
   private static final double[] CHECK = {-1, -StrictMath.sqrt(0.5), 0, StrictMath.sqrt(0.5), 1};
 
   private final double halfWidth;
+  private final int depth;
   private final int across;
   private final double perAngle;
+  private final int[] nets;
   private final int[] directory;
   private final double[] frames;
   private final double[] coefficients;
@@ -51,39 +58,59 @@ final class CellTable {
 
   private CellTable(double halfWidth, int depth, List<Cell> leaves) {
     this.halfWidth = halfWidth;
+    this.depth = depth;
     this.across = COARSE << depth;
     this.perAngle = across / (2 * halfWidth);
-    this.directory = new int[across * across];
+    int[] finest = new int[COARSE * COARSE];
+    for (Cell cell : leaves) {
+      finest[cell.coarse()] = Math.max(finest[cell.coarse()], cell.level);
+    }
+    this.nets = new int[2 * COARSE * COARSE];
+    int places = 0;
+    for (int k = 0; k < finest.length; k++) {
+      nets[2 * k] = places;
+      nets[2 * k + 1] = finest[k];
+      places += 1 << (2 * finest[k]);
+    }
+    this.directory = new int[places];
     Arrays.fill(directory, NO_CELL);
-    long held = leaves.stream().filter(c -> c.holds).count();
-    this.frames = new double[Math.toIntExact(held * 3)];
-    this.coefficients = new double[Math.toIntExact(held * ChebyshevCell.COEFFICIENTS)];
+    int held = Math.toIntExact(leaves.stream().filter(c -> c.holds).count());
+    this.frames = new double[held * 3];
+    this.coefficients = new double[Math.multiplyExact(held, ChebyshevCell.COEFFICIENTS)];
     double worstValue = 0;
     double worstSlope = 0;
     int index = 0;
     for (Cell cell : leaves) {
-      if (!cell.holds) {
-        continue;
+      if (cell.holds) {
+        enter(cell, index);
+        worstValue = Math.max(worstValue, cell.valueError);
+        worstSlope = Math.max(worstSlope, cell.slopeError);
+        index++;
       }
-      frames[index * 3] = cell.u0;
-      frames[index * 3 + 1] = cell.v0;
-      frames[index * 3 + 2] = 1 / cell.half;
-      System.arraycopy(
-          cell.coefficients,
-          0,
-          coefficients,
-          index * ChebyshevCell.COEFFICIENTS,
-          ChebyshevCell.COEFFICIENTS);
-      int span = 1 << (depth - cell.level);
-      for (int i = cell.i * span; i < (cell.i + 1) * span; i++) {
-        Arrays.fill(directory, i * across + cell.j * span, i * across + (cell.j + 1) * span, index);
-      }
-      worstValue = Math.max(worstValue, cell.valueError);
-      worstSlope = Math.max(worstSlope, cell.slopeError);
-      index++;
     }
     this.valueError = worstValue;
     this.slopeError = worstSlope;
+  }
+
+  private void enter(Cell cell, int index) {
+    frames[index * 3] = cell.u0;
+    frames[index * 3 + 1] = cell.v0;
+    frames[index * 3 + 2] = 1 / cell.half;
+    System.arraycopy(
+        cell.coefficients,
+        0,
+        coefficients,
+        index * ChebyshevCell.COEFFICIENTS,
+        ChebyshevCell.COEFFICIENTS);
+    int start = nets[2 * cell.coarse()];
+    int fineness = nets[2 * cell.coarse() + 1];
+    int span = 1 << (fineness - cell.level);
+    int mask = (1 << cell.level) - 1;
+    int column = (cell.j & mask) * span;
+    for (int i = (cell.i & mask) * span, k = 0; k < span; k++, i++) {
+      int row = start + (i << fineness) + column;
+      Arrays.fill(directory, row, row + span, index);
+    }
   }
 
   /** The function a table is made from. */
@@ -98,6 +125,33 @@ final class CellTable {
      */
     default void slopes(double u, double v, double[] out) {
       throw new IllegalStateException("this source has no slopes");
+    }
+
+    /**
+     * Its value, or value and slopes, at a product of places.
+     *
+     * @param us places in u [rad], the first and the last the outermost ones
+     * @param vs places in v [rad], likewise
+     * @param slopes whether slopes are wanted
+     * @param out receives f, f_u, f_v in 3 (i vs.length + j)
+     */
+    default void grid(double[] us, double[] vs, boolean slopes, double[] out) {
+      double[] three = new double[3];
+      for (int i = 0; i < us.length; i++) {
+        for (int j = 0; j < vs.length; j++) {
+          if (slopes) {
+            slopes(us[i], vs[j], three);
+          } else {
+            three[0] = value(us[i], vs[j]);
+          }
+          System.arraycopy(three, 0, out, 3 * (i * vs.length + j), 3);
+        }
+      }
+    }
+
+    /** Whether any place of a square matters. */
+    default boolean matters(double u, double v, double half) {
+      return true;
     }
   }
 
@@ -137,7 +191,7 @@ final class CellTable {
       open = new ArrayList<>();
       for (Cell cell : level) {
         depth = Math.max(depth, cell.level);
-        if (cell.holds || cell.level == DEEPEST) {
+        if (cell.holds || cell.needless || cell.level == DEEPEST) {
           leaves.add(cell);
         } else {
           for (int q = 0; q < 4; q++) {
@@ -168,7 +222,20 @@ final class CellTable {
   /** About how much memory it holds. */
   long bytes() {
     return (long) Double.BYTES * (frames.length + coefficients.length)
-        + (long) Integer.BYTES * directory.length;
+        + (long) Integer.BYTES * (nets.length + directory.length);
+  }
+
+  /** Share of the places of a square about the middle that have no cell. */
+  double uncovered(double half) {
+    int to = Math.min(across, (int) Math.ceil((half + halfWidth) * perAngle));
+    int from = across - to;
+    long none = 0;
+    for (int i = from; i < to; i++) {
+      for (int j = from; j < to; j++) {
+        none += at(i, j) == NO_CELL ? 1 : 0;
+      }
+    }
+    return none / ((double) (to - from) * (to - from));
   }
 
   /** All cells' coefficients, the table's own array. */
@@ -193,7 +260,16 @@ final class CellTable {
     if (i < 0 || j < 0 || i >= across || j >= across) {
       return NO_CELL;
     }
-    return directory[i * across + j];
+    return at(i, j);
+  }
+
+  private int at(int i, int j) {
+    int net = 2 * ((i >> depth) * COARSE + (j >> depth));
+    int fineness = nets[net + 1];
+    int coarser = depth - fineness;
+    int mask = (1 << fineness) - 1;
+    int row = (i >> coarser) & mask;
+    return directory[nets[net] + (row << fineness) + ((j >> coarser) & mask)];
   }
 
   /** Value in a found cell. */
@@ -248,6 +324,7 @@ final class CellTable {
     private final double parentError;
     private double relativeError = Double.POSITIVE_INFINITY;
     private boolean holds;
+    private boolean needless;
     private double valueError;
     private double slopeError;
 
@@ -261,42 +338,55 @@ final class CellTable {
       this.v0 = -halfWidth + (2 * j + 1) * half;
     }
 
+    /** The coarse cell that holds it. */
+    int coarse() {
+      return (i >> level) * COARSE + (j >> level);
+    }
+
     void fit(Source source, double valueTolerance, double slopeTolerance) {
+      if (!source.matters(u0, v0, half)) {
+        needless = true;
+        return;
+      }
+      double[] asked = new double[3 * ChebyshevCell.COEFFICIENTS];
       double[] values = new double[ChebyshevCell.COEFFICIENTS];
-      for (int k = 0; k < ChebyshevCell.POINTS; k++) {
-        for (int l = 0; l < ChebyshevCell.POINTS; l++) {
-          values[k * ChebyshevCell.POINTS + l] =
-              source.value(u0 + half * ChebyshevCell.node(k), v0 + half * ChebyshevCell.node(l));
-        }
+      source.grid(places(u0, NODES), places(v0, NODES), false, asked);
+      for (int k = 0; k < values.length; k++) {
+        values[k] = asked[3 * k];
       }
       ChebyshevCell.interpolate(values, coefficients, 0);
-      double[] exact = new double[3];
+      boolean slopes = slopeTolerance < Double.POSITIVE_INFINITY;
+      source.grid(places(u0, CHECK), places(v0, CHECK), slopes, asked);
       double[] found = new double[3];
       double worstValue = 0;
       double worstSlope = 0;
-      for (double cu : CHECK) {
-        for (double cv : CHECK) {
-          ChebyshevCell.gradient(coefficients, 0, cu, cv, found);
-          if (slopeTolerance < Double.POSITIVE_INFINITY) {
-            source.slopes(u0 + half * cu, v0 + half * cv, exact);
-            worstSlope = Math.max(worstSlope, 2 * Math.abs(found[1] / half - exact[1]));
-            worstSlope = Math.max(worstSlope, 2 * Math.abs(found[2] / half - exact[2]));
-          } else {
-            exact[0] = source.value(u0 + half * cu, v0 + half * cv);
-          }
-          worstValue = Math.max(worstValue, 2 * Math.abs(found[0] - exact[0]));
-          relativeError = Math.max(worstValue / valueTolerance, worstSlope / slopeTolerance);
-          // The negated comparison also catches NaN.
-          if (!(relativeError <= MOST_NOISE)) {
-            // Not measured to the end, so that no child may take it for noise.
-            relativeError = Double.POSITIVE_INFINITY;
-            return;
-          }
+      for (int k = 0; k < CHECK.length * CHECK.length; k++) {
+        ChebyshevCell.gradient(
+            coefficients, 0, CHECK[k / CHECK.length], CHECK[k % CHECK.length], found);
+        if (slopes) {
+          worstSlope = Math.max(worstSlope, 2 * Math.abs(found[1] / half - asked[3 * k + 1]));
+          worstSlope = Math.max(worstSlope, 2 * Math.abs(found[2] / half - asked[3 * k + 2]));
+        }
+        worstValue = Math.max(worstValue, 2 * Math.abs(found[0] - asked[3 * k]));
+        relativeError = Math.max(worstValue / valueTolerance, worstSlope / slopeTolerance);
+        // The negated comparison also catches NaN.
+        if (!(relativeError <= MOST_NOISE)) {
+          // Not measured to the end, so that no child may take it for noise.
+          relativeError = Double.POSITIVE_INFINITY;
+          return;
         }
       }
       valueError = worstValue;
       slopeError = worstSlope;
       holds = relativeError <= 1 || LEAST_GAIN * relativeError > parentError;
+    }
+
+    private double[] places(double middle, double[] shares) {
+      double[] places = new double[shares.length];
+      for (int k = 0; k < shares.length; k++) {
+        places[k] = middle + half * shares[k];
+      }
+      return places;
     }
   }
 }

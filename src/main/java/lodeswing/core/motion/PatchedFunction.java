@@ -3,304 +3,252 @@ package lodeswing.core.motion;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
 /**
  * A costly smooth function of two angles as a few large patches of high degree: what tables of many
  * small cells are made from at little cost.
  *
- * <p>A polynomial of degree n - 1 through n by n Chebyshev points converges like rho^-n, where rho
- * grows with the distance of the function's nearest singularity in units of the patch; a patch
- * twice as wide as the gap thus needs some thirty points a side, where small cells of degree 7 need
- * a hundred in the same width (L. N. Trefethen, Approximation Theory and Approximation Practice,
- * 2013, theorem 8.2, its number from memory). Each patch takes the least of a ladder of degrees at
- * which value and slopes hold on check points of their own; one that does not hold at the highest
- * is cut into four. Where nothing holds, as where the bob would reach into a magnet, the value is
- * NaN. Immutable.
+ * <p>Each patch begins with degree 8; the fall of its coefficients tells which degree it needs. If
+ * that is one of the ladder, it goes there, keeping the points that it has; else it is cut into
+ * four. A function fitted to one tolerance can be {@linkplain #refine refined} to another. Where
+ * nothing holds, and where nothing need hold, the value is NaN.
+ *
+ * <p>Not safe for several threads while it is refined; its evaluation is.
  */
 final class PatchedFunction implements CellTable.Source {
 
-  static final int COARSE = 16;
-  static final int DEEPEST = 3;
+  /** Patches a side to begin with. */
+  static final int COARSE = 4;
+
+  /** Deepest cut: a hundredth of the square's side, a few millimetres. */
+  static final int DEEPEST = 6;
+
   static final int[] LADDER = {8, 16, 24, 32};
 
-  /** A patch that misses its tolerance by more than this goes to pieces without a higher degree. */
-  static final double HOPELESS = 1e6;
+  /** A degree foretold by at most this factor more is tried. */
+  static final double HOPE = 1.1;
 
-  /** Check points lie off the interpolation points of every rung. */
-  static final double[] CHECK = {-0.97, -0.53, 0.11, 0.64, 0.99};
+  /** The source's own rounding and the jumps of its rules, as a share of its greatest size. */
+  static final double ROUNDING = 2e-13;
 
+  /** Rounding is in all coefficients alike: its sum against that of the last ones. */
+  private static final double ROUNDED_SUM = 4;
+
+  private final CellTable.Source source;
   private final double halfWidth;
-  private final Patch[] roots;
-
-  private PatchedFunction(double halfWidth, Patch[] roots) {
-    this.halfWidth = halfWidth;
-    this.roots = roots;
-  }
+  private final Region region;
+  private final WorkBudget budget;
+  private final List<Node> roots = new ArrayList<>();
+  private double size;
+  private double valueError;
+  private double slopeError;
 
   /**
-   * Makes the patches on all cores.
+   * A function without patches yet.
    *
    * @param source the costly function, safe for several threads
    * @param halfWidth half the side of the square [rad]
-   * @param valueTolerance greatest error of the value on the check points
-   * @param slopeTolerance greatest error of a slope there; infinite where slopes do not matter
+   * @param region where it must hold
    * @param budget what evaluations are counted in
+   */
+  PatchedFunction(CellTable.Source source, double halfWidth, Region region, WorkBudget budget) {
+    this.source = source;
+    this.halfWidth = halfWidth;
+    this.region = region;
+    this.budget = budget;
+    double half = halfWidth / COARSE;
+    for (int k = 0; k < COARSE * COARSE; k++) {
+      double u = -halfWidth + (2 * (k / COARSE) + 1) * half;
+      double v = -halfWidth + (2 * (k % COARSE) + 1) * half;
+      roots.add(new Node(u, v, half, 0));
+    }
+  }
+
+  /**
+   * Makes the patches hold to tolerances, on all cores.
+   *
+   * @param valueTolerance greatest error of the value
+   * @param slopeTolerance greatest error of a slope; infinite where slopes do not matter
    * @throws WorkExceededException where the budget runs out
    */
-  static PatchedFunction of(
-      CellTable.Source source,
-      double halfWidth,
-      double valueTolerance,
-      double slopeTolerance,
-      WorkBudget budget) {
-    double half = halfWidth / COARSE;
-    Patch[] roots = new Patch[COARSE * COARSE];
-    IntStream.range(0, roots.length)
-        .parallel()
-        .forEach(
-            k -> {
-              double u = -halfWidth + (2 * (k / COARSE) + 1) * half;
-              double v = -halfWidth + (2 * (k % COARSE) + 1) * half;
-              roots[k] = new Patch(u, v, half, budget);
-              roots[k].fit(source, valueTolerance, slopeTolerance, 0);
-            });
-    return new PatchedFunction(halfWidth, roots);
+  void refine(double valueTolerance, double slopeTolerance) {
+    List<Node> open = leaves();
+    while (!open.isEmpty()) {
+      List<Node> now = open;
+      now.parallelStream().forEach(node -> node.advance(valueTolerance, slopeTolerance));
+      open = new ArrayList<>();
+      for (Node node : now) {
+        size = Math.max(size, node.patch.size());
+        if (!node.quarters.isEmpty()) {
+          open.addAll(node.quarters);
+        } else if (!node.done) {
+          open.add(node);
+        }
+      }
+    }
+    valueError = 0;
+    slopeError = 0;
+    for (Node leaf : leaves()) {
+      if (leaf.fitted) {
+        double sum = leaf.rounded ? ROUNDED_SUM : 1;
+        valueError = Math.max(valueError, sum * leaf.patch.valueError());
+        slopeError = Math.max(slopeError, leaf.patch.slopeError());
+      }
+    }
+  }
+
+  private List<Node> leaves() {
+    List<Node> leaves = new ArrayList<>();
+    roots.forEach(root -> root.addLeaves(leaves));
+    leaves.forEach(leaf -> leaf.done = false);
+    return leaves;
+  }
+
+  /** Greatest error of the value, as estimated. */
+  double valueError() {
+    return valueError;
+  }
+
+  /** Greatest error of a slope, as estimated. */
+  double slopeError() {
+    return slopeError;
+  }
+
+  @Override
+  public boolean matters(double u, double v, double half) {
+    return region.matters(u, v, half);
   }
 
   @Override
   public double value(double u, double v) {
-    Patch patch = find(u, v);
-    return patch.fitted() ? patch.value(u, v) : Double.NaN;
+    double[] out = new double[3];
+    grid(new double[] {u}, new double[] {v}, false, out);
+    return out[0];
   }
 
   @Override
   public void slopes(double u, double v, double[] out) {
-    Patch patch = find(u, v);
-    if (patch.fitted()) {
-      patch.slopes(u, v, out);
-    } else {
+    grid(new double[] {u}, new double[] {v}, true, out);
+  }
+
+  @Override
+  public void grid(double[] us, double[] vs, boolean slopes, double[] out) {
+    double middleU = 0.5 * (us[0] + us[us.length - 1]);
+    double middleV = 0.5 * (vs[0] + vs[vs.length - 1]);
+    Optional<ChebyshevPatch> patch = find(middleU, middleV);
+    if (patch.isPresent()
+        && patch.get().holds(us[0], us[us.length - 1], vs[0], vs[vs.length - 1])) {
+      patch.get().grid(us, vs, slopes, out);
+    } else if (us.length * vs.length == 1) {
       Arrays.fill(out, 0, 3, Double.NaN);
+    } else {
+      CellTable.Source.super.grid(us, vs, slopes, out);
     }
   }
 
-  /** About how much memory it holds. */
-  long bytes() {
-    return Arrays.stream(roots).mapToLong(Patch::bytes).sum();
+  private Optional<ChebyshevPatch> find(double u, double v) {
+    return roots.get(root(u) * COARSE + root(v)).at(u, v);
   }
 
-  private Patch find(double u, double v) {
-    int i = cell(u);
-    int j = cell(v);
-    return roots[i * COARSE + j].at(u, v);
-  }
-
-  private int cell(double q) {
+  private int root(double q) {
     int index = (int) Math.floor((q + halfWidth) / (2 * halfWidth) * COARSE);
     return Math.max(0, Math.min(COARSE - 1, index));
   }
 
+  /** The degree of the ladder above one that serves where a degree is needed; 0 where none. */
+  static int rung(int above, double needed) {
+    for (int degree : LADDER) {
+      double upTo = degree == LADDER[LADDER.length - 1] ? HOPE * degree : degree;
+      if (degree > above && needed <= upTo) {
+        return degree;
+      }
+    }
+    return 0;
+  }
+
   /** One patch, or four in its place. */
-  private static final class Patch {
-    private final double u0;
-    private final double v0;
-    private final double half;
-    private final WorkBudget budget;
-    private final List<Patch> quarters = new ArrayList<>();
-    private int n;
-    private double[] c = {};
-    private double[] cu = {};
-    private double[] cv = {};
+  private final class Node {
+    private final ChebyshevPatch patch;
+    private final int depth;
+    private List<Node> quarters = List.of();
+    private boolean fitted;
+    private boolean rounded;
+    private boolean done;
 
-    Patch(double u0, double v0, double half, WorkBudget budget) {
-      this.u0 = u0;
-      this.v0 = v0;
-      this.half = half;
-      this.budget = budget;
+    Node(double u, double v, double half, int depth) {
+      this.patch = new ChebyshevPatch(u, v, half);
+      this.depth = depth;
     }
 
-    boolean fitted() {
-      return n > 0;
+    void addLeaves(List<Node> leaves) {
+      if (quarters.isEmpty()) {
+        leaves.add(this);
+      } else {
+        quarters.forEach(quarter -> quarter.addLeaves(leaves));
+      }
     }
 
-    long bytes() {
-      long own = (long) Double.BYTES * (c.length + cu.length + cv.length);
-      return own + quarters.stream().mapToLong(Patch::bytes).sum();
+    Optional<ChebyshevPatch> at(double u, double v) {
+      if (!quarters.isEmpty()) {
+        return quarters.get((u < patch.u0 ? 0 : 2) + (v < patch.v0 ? 0 : 1)).at(u, v);
+      }
+      return fitted ? Optional.of(patch) : Optional.empty();
     }
 
-    Patch at(double u, double v) {
-      return quarters.isEmpty() ? this : quarters.get((u < u0 ? 0 : 2) + (v < v0 ? 0 : 1)).at(u, v);
-    }
-
-    void fit(CellTable.Source source, double valueTolerance, double slopeTolerance, int depth) {
-      double[] exact = exact(source, slopeTolerance);
-      for (int degree : LADDER) {
-        interpolate(source, degree);
-        double error = error(exact, valueTolerance, slopeTolerance);
-        if (error <= 1) {
+    /** One step towards the tolerances: a first fit, a higher degree, or a cut. */
+    void advance(double valueTolerance, double slopeTolerance) {
+      if (patch.degree() == 0) {
+        if (!region.matters(patch.u0, patch.v0, patch.half)) {
+          done = true;
           return;
         }
-        // The negated comparison also catches NaN.
-        if (!(error <= HOPELESS)) {
-          break;
-        }
-      }
-      n = 0;
-      c = new double[0];
-      cu = c;
-      cv = c;
-      if (depth < DEEPEST) {
-        for (int q = 0; q < 4; q++) {
-          double quarter = 0.5 * half;
-          Patch patch =
-              new Patch(
-                  u0 + (q < 2 ? -quarter : quarter),
-                  v0 + (q % 2 == 0 ? -quarter : quarter),
-                  quarter,
-                  budget);
-          patch.fit(source, valueTolerance, slopeTolerance, depth + 1);
-          quarters.add(patch);
-        }
-      }
-    }
-
-    /** Value and slopes of the function on the check points. */
-    private double[] exact(CellTable.Source source, double slopeTolerance) {
-      budget.spendOver(u0, v0, half, CHECK.length * CHECK.length * WorkBudget.SLOPES);
-      double[] exact = new double[3 * CHECK.length * CHECK.length];
-      double[] three = new double[3];
-      int k = 0;
-      for (double a : CHECK) {
-        for (double b : CHECK) {
-          double u = u0 + half * a;
-          double v = v0 + half * b;
-          if (slopeTolerance < Double.POSITIVE_INFINITY) {
-            source.slopes(u, v, three);
+        // near a touch the function is not smooth, and costly
+        if (!region.allMatters(patch.u0, patch.v0, patch.half)) {
+          if (depth < DEEPEST) {
+            cut();
           } else {
-            three[0] = source.value(u, v);
+            done = true;
           }
-          System.arraycopy(three, 0, exact, k, 3);
-          k += 3;
+          return;
         }
+        raise(ChebyshevPatch.FIRST);
       }
-      return exact;
-    }
-
-    /** Greatest error on the check points, in tolerances. */
-    private double error(double[] exact, double valueTolerance, double slopeTolerance) {
-      double[] found = new double[3];
-      double worst = 0;
-      int k = 0;
-      for (double a : CHECK) {
-        for (double b : CHECK) {
-          slopes(u0 + half * a, v0 + half * b, found);
-          worst = Math.max(worst, Math.abs(found[0] - exact[k]) / valueTolerance);
-          if (slopeTolerance < Double.POSITIVE_INFINITY) {
-            worst = Math.max(worst, Math.abs(found[1] - exact[k + 1]) / slopeTolerance);
-            worst = Math.max(worst, Math.abs(found[2] - exact[k + 2]) / slopeTolerance);
-          }
-          k += 3;
-        }
+      double needed = patch.degreeFor(valueTolerance, slopeTolerance);
+      rounded = needed > patch.degree() && patch.rounded(ROUNDING * size);
+      fitted = rounded || needed <= patch.degree();
+      done = fitted;
+      if (fitted) {
+        return;
       }
-      return worst;
-    }
-
-    private void interpolate(CellTable.Source source, int degree) {
-      n = degree;
-      budget.spendOver(u0, v0, half, degree * degree);
-      double[] cosines = new double[n * n];
-      for (int p = 0; p < n; p++) {
-        for (int k = 0; k < n; k++) {
-          double scale = p == 0 ? 1.0 / n : 2.0 / n;
-          cosines[p * n + k] = scale * StrictMath.cos(Math.PI * p * (2 * k + 1) / (2.0 * n));
-        }
-      }
-      double[] values = new double[n * n];
-      for (int k = 0; k < n; k++) {
-        double u = u0 + half * StrictMath.cos(Math.PI * (2 * k + 1) / (2.0 * n));
-        for (int l = 0; l < n; l++) {
-          double v = v0 + half * StrictMath.cos(Math.PI * (2 * l + 1) / (2.0 * n));
-          values[k * n + l] = source.value(u, v);
-        }
-      }
-      c = transformed(cosines, values);
-      cu = new double[n * n];
-      cv = new double[n * n];
-      for (int j = 0; j < n; j++) {
-        differentiate(c, j, n, cu);
-        differentiate(c, j * n, 1, cv);
+      int next = rung(patch.degree(), needed);
+      if (next > 0) {
+        raise(next);
+      } else if (depth < DEEPEST) {
+        cut();
+      } else {
+        done = true;
       }
     }
 
-    /** Coefficients: cosines * values * cosines transposed. */
-    private double[] transformed(double[] cosines, double[] values) {
-      double[] half1 = new double[n * n];
-      double[] out = new double[n * n];
-      for (int p = 0; p < n; p++) {
-        for (int k = 0; k < n; k++) {
-          double factor = cosines[p * n + k];
-          for (int l = 0; l < n; l++) {
-            half1[p * n + l] += factor * values[k * n + l];
-          }
-        }
-      }
-      for (int p = 0; p < n; p++) {
-        for (int q = 0; q < n; q++) {
-          double sum = 0;
-          for (int l = 0; l < n; l++) {
-            sum += cosines[q * n + l] * half1[p * n + l];
-          }
-          out[p * n + q] = sum;
-        }
-      }
-      return out;
+    private void raise(int degree) {
+      budget.spendOver(patch.u0, patch.v0, patch.half, patch.newPoints(degree));
+      patch.raise(source, degree);
     }
 
-    /** Coefficients of the slope: d_(k-1) = d_(k+1) + 2 k c_k, the first halved. */
-    private void differentiate(double[] from, int start, int stride, double[] to) {
-      double after = 0;
-      double next = 0;
-      for (int k = n - 1; k >= 1; k--) {
-        double value = after + 2 * k * from[start + k * stride];
-        to[start + (k - 1) * stride] = (k == 1 ? 0.5 * value : value) / half;
-        after = next;
-        next = value;
+    private void cut() {
+      List<Node> four = new ArrayList<>();
+      double quarter = 0.5 * patch.half;
+      for (int q = 0; q < 4; q++) {
+        four.add(
+            new Node(
+                patch.u0 + (q < 2 ? -quarter : quarter),
+                patch.v0 + (q % 2 == 0 ? -quarter : quarter),
+                quarter,
+                depth + 1));
       }
-    }
-
-    double value(double u, double v) {
-      return sum(c, (u - u0) / half, (v - v0) / half);
-    }
-
-    void slopes(double u, double v, double[] out) {
-      double a = (u - u0) / half;
-      double b = (v - v0) / half;
-      out[0] = sum(c, a, b);
-      out[1] = sum(cu, a, b);
-      out[2] = sum(cv, a, b);
-    }
-
-    /** Clenshaw's sum in both variables. */
-    private double sum(double[] coefficients, double a, double b) {
-      double later = 0;
-      double last = 0;
-      for (int p = n - 1; p >= 1; p--) {
-        double now = row(coefficients, p, b) + 2 * a * later - last;
-        last = later;
-        later = now;
-      }
-      return row(coefficients, 0, b) + a * later - last;
-    }
-
-    private double row(double[] coefficients, int p, double b) {
-      double later = 0;
-      double last = 0;
-      for (int q = n - 1; q >= 1; q--) {
-        double now = coefficients[p * n + q] + 2 * b * later - last;
-        last = later;
-        later = now;
-      }
-      return coefficients[p * n] + b * later - last;
+      quarters = four;
+      patch.close();
     }
   }
 }

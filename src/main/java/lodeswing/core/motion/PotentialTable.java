@@ -1,43 +1,44 @@
 package lodeswing.core.motion;
 
+import java.util.Arrays;
+
 /**
  * The energy of the bob magnet over the two angles as a table, made once per layout, so that a step
  * costs the same for 3 magnets and for 200.
  *
  * <p>Errors of energy and of its slopes are measured when the table is made and stay below the
- * tolerances asked for; where no cell holds, and outside, the exact source answers. Immutable.
+ * tolerances asked for; where no cell holds, and outside, the exact source answers, and 0 where
+ * nothing matters. Immutable.
  */
 public final class PotentialTable implements AngleEnergy {
 
   /** Slopes that the exact second derivatives take. */
   private static final int CURVATURE = 9;
 
-  private final AngleEnergy source;
+  /** Errors of the patches that cells are made from, as a share of the cells'. */
+  private static final double FIT_SHARE = 0.1;
+
   private final Fitted fitted;
   private final CellTable energy;
+  private final double fitError;
+  private final double fitSlopeError;
 
   private PotentialTable(Fitted fitted, CellTable energy) {
-    this.source = fitted.source;
     this.fitted = fitted;
     this.energy = energy;
+    this.fitError = fitted.patches.valueError();
+    this.fitSlopeError = fitted.patches.slopeError();
   }
 
   /**
-   * The costly energy fitted once, for tables of any accuracy down to its own.
+   * The costly energy fitted by large patches, as closely as the tables made of it ask.
    *
    * @param source the exact energy, safe for several threads
    * @param reach greatest angle that is used [rad]
-   * @param energyTolerance greatest error of the energy [J]
-   * @param slopeTolerance greatest error of the energy's slopes [J/rad]
+   * @param region where tables must hold
    * @param budget what the work is counted in, that of tables and of places without a cell too
-   * @throws WorkExceededException where the budget runs out
    */
-  public static Fitted fit(
-      AngleEnergy source,
-      double reach,
-      double energyTolerance,
-      double slopeTolerance,
-      WorkBudget budget) {
+  public static Fitted fit(AngleEnergy source, double reach, Region region, WorkBudget budget) {
     CellTable.Source asked =
         new CellTable.Source() {
           @Override
@@ -51,45 +52,41 @@ public final class PotentialTable implements AngleEnergy {
           }
         };
     return new Fitted(
-        source,
-        PatchedFunction.of(asked, reach, energyTolerance, slopeTolerance, budget),
-        reach,
-        energyTolerance,
-        slopeTolerance,
-        budget);
+        source, new PatchedFunction(asked, reach, region, budget), reach, region, budget);
   }
 
-  /** An energy fitted once by large patches. */
+  /** An energy fitted by large patches; not safe for several threads, its tables are. */
   public static final class Fitted {
     private final AngleEnergy source;
     private final PatchedFunction patches;
     private final double reach;
-    private final double energyError;
-    private final double slopeError;
+    private final Region region;
     private final WorkBudget budget;
 
     private Fitted(
         AngleEnergy source,
         PatchedFunction patches,
         double reach,
-        double energyError,
-        double slopeError,
+        Region region,
         WorkBudget budget) {
       this.source = source;
       this.patches = patches;
       this.reach = reach;
-      this.energyError = energyError;
-      this.slopeError = slopeError;
+      this.region = region;
       this.budget = budget;
     }
 
     /**
      * Makes a table on all cores.
      *
-     * @param energyTolerance greatest error of the energy that the cells add [J]
-     * @param slopeTolerance greatest error of the energy's slopes that the cells add [J/rad]
+     * @param energyTolerance greatest error of the energy that the cells add [J]; the patches add
+     *     up to a tenth more
+     * @param slopeTolerance greatest error of the energy's slopes that the cells add [J/rad],
+     *     likewise
+     * @throws WorkExceededException where the budget runs out
      */
     public PotentialTable table(double energyTolerance, double slopeTolerance) {
+      patches.refine(FIT_SHARE * energyTolerance, FIT_SHARE * slopeTolerance);
       return new PotentialTable(
           this, CellTable.build(patches, reach, energyTolerance, slopeTolerance, budget));
     }
@@ -97,17 +94,26 @@ public final class PotentialTable implements AngleEnergy {
 
   /** Greatest error of the energy: the patches' and what the cells add, doubled [J]. */
   public double energyError() {
-    return fitted.energyError + energy.valueError();
+    return fitError + energy.valueError();
   }
 
   /** Greatest error of a slope: the patches' and what the cells add, doubled [J/rad]. */
   public double slopeError() {
-    return fitted.slopeError + energy.slopeError();
+    return fitSlopeError + energy.slopeError();
   }
 
   /** About how much memory it holds. */
   public long bytes() {
-    return fitted.patches.bytes() + energy.bytes();
+    return energy.bytes();
+  }
+
+  /**
+   * Share of a square about the middle where the exact source answers.
+   *
+   * @param half half the square's side [rad]
+   */
+  public double uncovered(double half) {
+    return energy.uncovered(half);
   }
 
   /** The cell of a place, or -1 where only the exact source answers. */
@@ -146,8 +152,11 @@ public final class PotentialTable implements AngleEnergy {
   public double value(double beta, double alpha) {
     int cell = energy.find(beta, alpha);
     if (cell < 0) {
+      if (!fitted.region.matters(beta, alpha, 0)) {
+        return 0;
+      }
       fitted.budget.spendAt(beta, alpha, 1);
-      return source.value(beta, alpha);
+      return fitted.source.value(beta, alpha);
     }
     return energy.value(cell, beta, alpha);
   }
@@ -155,22 +164,26 @@ public final class PotentialTable implements AngleEnergy {
   @Override
   public void gradient(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
-    if (cell < 0) {
-      fitted.budget.spendAt(beta, alpha, WorkBudget.SLOPES);
-      source.gradient(beta, alpha, out);
-    } else {
+    if (cell >= 0) {
       energy.gradient(cell, beta, alpha, out);
+    } else if (fitted.region.matters(beta, alpha, 0)) {
+      fitted.budget.spendAt(beta, alpha, WorkBudget.SLOPES);
+      fitted.source.gradient(beta, alpha, out);
+    } else {
+      Arrays.fill(out, 0, 3, 0);
     }
   }
 
   @Override
   public void curvature(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
-    if (cell < 0) {
-      fitted.budget.spendAt(beta, alpha, CURVATURE * WorkBudget.SLOPES);
-      source.curvature(beta, alpha, out);
-    } else {
+    if (cell >= 0) {
       energy.curvature(cell, beta, alpha, out);
+    } else if (fitted.region.matters(beta, alpha, 0)) {
+      fitted.budget.spendAt(beta, alpha, CURVATURE * WorkBudget.SLOPES);
+      fitted.source.curvature(beta, alpha, out);
+    } else {
+      Arrays.fill(out, 0, 6, 0);
     }
   }
 }

@@ -30,9 +30,6 @@ public final class PreparingForecast {
   /** Cells are played on a net of squares of this many cells a side of the coarse net. */
   private static final int LEVEL_OF_NET = 2;
 
-  /** Scans for rest points. */
-  private static final double SCANS = 2e7;
-
   private final double axisHeight;
   private final double offset;
   private final double bobArm;
@@ -96,6 +93,11 @@ public final class PreparingForecast {
         StrictMath.cos(beta) * cosine);
   }
 
+  /** The work before the first energy. */
+  public double beforehand() {
+    return effort.tables();
+  }
+
   /**
    * All of the work.
    *
@@ -103,49 +105,38 @@ public final class PreparingForecast {
    */
   public double work(double most) {
     double cells = cells(FINE_DIGITS) + cells(COARSE_DIGITS) + cells(PULL_DIGITS);
-    double work = effort.tables() + CellTable.CELL_WORK * cells + SCANS;
-    work += patches(FIT_DIGITS, WorkBudget.SLOPES, most - work);
-    work += WorkBudget.SLOPES * patches(PULL_DIGITS, 1, (most - work) / WorkBudget.SLOPES);
+    double work = beforehand() + CellTable.CELL_WORK * cells + 2 * WorkBudget.SCAN;
+    work += patches(FIT_DIGITS, most - work);
+    work += WorkBudget.SLOPES * patches(PULL_DIGITS, (most - work) / WorkBudget.SLOPES);
     return work;
   }
 
   /** Work of all patches of one fit. */
-  private double patches(double digits, double check, double most) {
+  private double patches(double digits, double most) {
     double half = BenchMotion.MAX_ANGLE / PatchedFunction.COARSE;
     double sum = 0;
     for (int i = 0; i < PatchedFunction.COARSE && sum <= most; i++) {
       for (int j = 0; j < PatchedFunction.COARSE && sum <= most; j++) {
         double u = (2 * i + 1) * half - BenchMotion.MAX_ANGLE;
         double v = (2 * j + 1) * half - BenchMotion.MAX_ANGLE;
-        sum += patch(u, v, half, new Ladder(digits, check, 0));
+        sum += patch(u, v, half, digits, 0);
       }
     }
     return sum;
   }
 
-  private record Ladder(double digits, double check, int depth) {}
-
-  private double patch(double u, double v, double half, Ladder ladder) {
-    double rate = Math.log(ellipse(u, v, half));
-    int checks = PatchedFunction.CHECK.length;
-    double values = ladder.check * checks * checks;
-    boolean holds = false;
-    for (int degree : PatchedFunction.LADDER) {
-      values += degree * degree;
-      double error = ladder.digits - degree * rate;
-      holds = error <= 0;
-      if (holds || error > Math.log(PatchedFunction.HOPELESS)) {
-        break;
-      }
-    }
-    double sum = values * WorkBudget.meanEffort(this::effortAt, u, v, half);
-    if (!holds && ladder.depth < PatchedFunction.DEEPEST) {
-      Ladder next = new Ladder(ladder.digits, ladder.check, ladder.depth + 1);
+  private double patch(double u, double v, double half, double digits, int depth) {
+    double needed = digits / Math.log(ellipse(u, v, half));
+    int degree = PatchedFunction.rung(0, needed);
+    boolean cut = degree == 0 && depth < PatchedFunction.DEEPEST;
+    int points = Math.max(ChebyshevPatch.FIRST, degree) + 1;
+    double sum = points * points * WorkBudget.meanEffort(this::effortAt, u, v, half);
+    if (cut) {
       for (int q = 0; q < 4; q++) {
         double quarter = 0.5 * half;
         double du = q < 2 ? -quarter : quarter;
         double dv = q % 2 == 0 ? -quarter : quarter;
-        sum += patch(u + du, v + dv, quarter, next);
+        sum += patch(u + du, v + dv, quarter, digits, depth + 1);
       }
     }
     return sum;

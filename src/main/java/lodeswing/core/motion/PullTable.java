@@ -13,10 +13,12 @@ public final class PullTable implements AxialForce {
 
   private final AxialForce source;
   private final CellTable force;
+  private final Region region;
   private final WorkBudget budget;
 
-  private PullTable(AxialForce source, CellTable force, WorkBudget budget) {
+  private PullTable(AxialForce source, CellTable force, Region region, WorkBudget budget) {
     this.source = source;
+    this.region = region;
     this.force = force;
     this.budget = budget;
   }
@@ -27,17 +29,17 @@ public final class PullTable implements AxialForce {
    * @param source the exact force, safe for several threads
    * @param reach greatest angle that is used [rad]
    * @param tolerance greatest error [N]
+   * @param region where it must hold
    * @param budget what the work is counted in
    * @throws WorkExceededException where the budget runs out
    */
   public static PullTable build(
-      AxialForce source, double reach, double tolerance, WorkBudget budget) {
+      AxialForce source, double reach, double tolerance, Region region, WorkBudget budget) {
     WorkBudget counted = budget.ofSlopes();
-    PatchedFunction patches =
-        PatchedFunction.of(
-            source::along, reach, PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY, counted);
+    PatchedFunction patches = new PatchedFunction(source::along, reach, region, counted);
+    patches.refine(PATCH_SHARE * tolerance, Double.POSITIVE_INFINITY);
     CellTable table = CellTable.build(patches, reach, tolerance, Double.POSITIVE_INFINITY, counted);
-    return new PullTable(source, table, counted);
+    return new PullTable(source, table, region, counted);
   }
 
   /** About how much memory it holds. */
@@ -48,6 +50,9 @@ public final class PullTable implements AxialForce {
   @Override
   public double along(double beta, double alpha) {
     int cell = force.find(beta, alpha);
+    if (cell < 0 && !region.matters(beta, alpha, 0)) {
+      return 0;
+    }
     if (cell < 0) {
       budget.spendAt(beta, alpha, 1);
       return source.along(beta, alpha);

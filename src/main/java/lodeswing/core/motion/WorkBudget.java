@@ -14,6 +14,9 @@ import java.util.function.DoubleBinaryOperator;
  */
 public final class WorkBudget {
 
+  /** One search for rest points. */
+  public static final double SCAN = 1e7;
+
   /** Slopes of an energy against its value: the field at the same points, and a torque. */
   static final double SLOPES = 3;
 

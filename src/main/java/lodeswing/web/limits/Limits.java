@@ -56,7 +56,7 @@ public record Limits(
             meaning =
                 "most evaluations of a magnet's potential, each some twenty nanoseconds on one core,"
                     + " that making one layout ready may take")
-        @DefaultValue("8e9")
+        @DefaultValue("3e9")
         double preparingWork,
     @Stated(unit = "byte", meaning = "weight of the layouts made ready that are held in memory")
         @DefaultValue("268435456")

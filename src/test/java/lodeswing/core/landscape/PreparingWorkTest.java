@@ -34,7 +34,7 @@ class PreparingWorkTest {
   void everySampleIsWithinTheUsualLimit() {
     for (SampleLayouts.Sample one : SampleLayouts.load().all()) {
       double foretold = Landscape.expectedWork(one.document().layout());
-      assertTrue(foretold < 8e9, one.name() + " " + foretold);
+      assertTrue(foretold < 3e9, one.name() + " " + foretold);
     }
   }
 

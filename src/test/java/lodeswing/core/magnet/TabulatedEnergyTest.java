@@ -82,7 +82,7 @@ class TabulatedEnergyTest {
       double[] pose = pose(random, height);
       System.arraycopy(pose, 0, work, Work.POSE, pose.length);
       double edge = kernel.edgeDistance(pose[0], pose[1], pose[2]);
-      FaceRule picked = faces.rule(edge, height - source.halfHeight(), pose[11]);
+      FaceRule picked = faces.rule(source, edge, height - source.halfHeight(), pose[11]);
       double exact = kernel.faceIntegral(strong, BOB.halfHeight(), work);
       double value = kernel.faceIntegral(picked, BOB.halfHeight(), work);
       double distance = Math.sqrt(pose[0] * pose[0] + pose[1] * pose[1] + height * height);

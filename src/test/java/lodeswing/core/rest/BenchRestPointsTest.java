@@ -17,6 +17,7 @@ import lodeswing.core.magnet.Pole;
 import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.PotentialTable;
+import lodeswing.core.motion.Region;
 import lodeswing.core.motion.WorkBudget;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.suspension.Cord;
@@ -56,7 +57,10 @@ class BenchRestPointsTest {
     BenchLayout layout = layout(gap);
     PotentialTable table =
         PotentialTable.fit(
-                new CordEnergy(layout), BenchMotion.MAX_ANGLE, 1e-8, 1e-6, WorkBudget.unlimited())
+                new CordEnergy(layout),
+                BenchMotion.MAX_ANGLE,
+                Region.EVERYWHERE,
+                WorkBudget.unlimited())
             .table(1e-7, 1e-5);
     BenchMotion motion = new BenchMotion(layout, table, (beta, alpha) -> 0);
     RestPoints found = new RestPointFinder(motion, ScanRegion.of(layout)).find();

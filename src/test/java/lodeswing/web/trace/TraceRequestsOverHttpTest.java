@@ -133,7 +133,7 @@ class TraceRequestsOverHttpTest {
         .then()
         .statusCode(200)
         .body("cost.preparingWork", greaterThan(1_000_000))
-        .body("cost.preparingWorkLimit", equalTo(8_000_000_000L));
+        .body("cost.preparingWorkLimit", equalTo(3_000_000_000L));
     post("/v1/layouts?dry-run=true", RIG)
         .then()
         .statusCode(200)
