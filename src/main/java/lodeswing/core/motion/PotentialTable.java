@@ -116,7 +116,7 @@ public final class PotentialTable implements AngleEnergy {
     return energy.uncovered(half);
   }
 
-  /** The cell of a place, or -1 where only the exact source answers. */
+  /** The cell of a place, or -1 where none holds. */
   public int cell(double beta, double alpha) {
     return energy.find(beta, alpha);
   }
@@ -135,11 +135,6 @@ public final class PotentialTable implements AngleEnergy {
    */
   public double[] frames() {
     return energy.frames();
-  }
-
-  /** What answers where no cell does. */
-  public AngleEnergy source() {
-    return source;
   }
 
   /** How many cells the table has. */

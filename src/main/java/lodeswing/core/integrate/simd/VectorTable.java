@@ -15,7 +15,7 @@ import lodeswing.core.motion.PotentialTable;
  *
  * <p>Each lane by itself: Horner's rule in the first variable on the eight powers of the second at
  * once, on vectors, then in the second variable on single numbers. That is the order of the table's
- * own evaluation. Where no cell holds, the exact energy is asked.
+ * own evaluation. Where no cell holds, the table is asked as by anyone else.
  */
 final class VectorTable {
 
@@ -50,7 +50,7 @@ final class VectorTable {
         plan.add(() -> rows(table.coefficients(), first));
       }
       plan.add(() -> columns(to));
-      plan.add(() -> outside(table.source(), state, to));
+      plan.add(() -> outside(table, state, to));
     } else {
       plan.add(() -> one(energy, state, to));
     }
@@ -115,10 +115,10 @@ final class VectorTable {
     }
   }
 
-  private void outside(AngleEnergy source, int state, int to) {
+  private void outside(PotentialTable table, int state, int to) {
     for (int i = 0; i < LANES; i++) {
       if (cell[i] < 0) {
-        exact(source, state, to, i);
+        exact(table, state, to, i);
       }
     }
   }
