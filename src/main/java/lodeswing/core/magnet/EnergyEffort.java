@@ -11,13 +11,13 @@ import java.util.List;
  */
 public final class EnergyEffort {
 
-  /** Closed form of a disc against a tabulated potential, measured. */
+  /** Closed form of a disc against a tabulated potential, by estimate. */
   private static final double DISC = 10;
 
   /** A ring is two discs. */
   private static final double RING = 20;
 
-  /** Closed form of a block against a tabulated potential, measured. */
+  /** Closed form of a block against a tabulated potential, held against the sample heavy-bar. */
   private static final double BLOCK = 15;
 
   /** Making the table of one kind of disc or ring. */

@@ -14,6 +14,11 @@ public final class ContactRegion implements Region {
   /** Depth from which nothing matters any more, beyond what a scan for rest points looks at [m]. */
   private static final double DEEP = 2e-3;
 
+  /**
+   * Places looked at to each side of a square's middle: a touch between them shows when it is cut.
+   */
+  private static final int LOOKS = 4;
+
   private final Clearance clearance;
   private final double perAngle;
 
@@ -36,6 +41,13 @@ public final class ContactRegion implements Region {
 
   @Override
   public boolean allMatters(double u, double v, double half) {
-    return clearance.toMagnets(u, v) > perAngle * Math.sqrt(2) * half;
+    for (int i = -LOOKS; i <= LOOKS; i++) {
+      for (int j = -LOOKS; j <= LOOKS; j++) {
+        if (!(clearance.toMagnets(u + i * half / LOOKS, v + j * half / LOOKS) > 0)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 }
