@@ -35,6 +35,18 @@ public record Computation(ComputationKey key, String kind, String resultUrl, Wor
     void report(double fraction);
   }
 
+  /** The same work, telling another hearer too how far it has come. */
+  public Computation alsoTelling(Progress other) {
+    Work both =
+        progress ->
+            work.compute(
+                fraction -> {
+                  progress.report(fraction);
+                  other.report(fraction);
+                });
+    return new Computation(key, kind, resultUrl, both);
+  }
+
   /** The id under which this work can be watched; the same key always has the same one. */
   public String jobId() {
     return "job-" + ComputationKey.digest(key.id());

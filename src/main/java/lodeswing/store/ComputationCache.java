@@ -30,7 +30,8 @@ import org.slf4j.LoggerFactory;
  *
  * <p>The cache holds futures, so that a second caller of a key finds the first one's. A failed
  * future is never joined. Work that asks for other work from a computing thread computes it on that
- * thread, so that full threads never wait for one another.
+ * thread, also where another caller has put it into the queue: a computing thread waits only for
+ * work that another thread has begun, so that full threads never wait for the queue.
  */
 public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
 
@@ -163,11 +164,13 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
 
   private void begin(Flight flight) {
     if (Thread.currentThread() instanceof ComputingThread) {
+      flight.offer();
       flight.run();
       return;
     }
     try {
       threads.execute(flight);
+      flight.offer();
     } catch (RejectedExecutionException e) {
       throw new TooMuchWorkException(threads.getQueue().size());
     }
@@ -175,10 +178,34 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
 
   private Answer join(
       CompletableFuture<StoredResult> seat, Duration wait, Computation computation) {
-    if (Thread.currentThread() instanceof ComputingThread) {
-      Optional.ofNullable(flights.getIfPresent(computation.jobId())).ifPresent(Flight::run);
+    boolean computing = Thread.currentThread() instanceof ComputingThread;
+    if (computing && seat instanceof Landing landing) {
+      landing.flight().ifPresent(ComputationCache::claim);
     }
-    return await(seat, Answer.Source.JOINED, wait, computation);
+    try {
+      return await(seat, Answer.Source.JOINED, wait, computation);
+    } catch (TooMuchWorkException e) {
+      if (computing) {
+        // The queue had no room for the first caller; this thread needs none.
+        return answer(computation, wait);
+      }
+      throw e;
+    }
+  }
+
+  /** Computes a flight on this thread unless another one has begun it. */
+  private static void claim(Flight flight) {
+    try {
+      flight.awaitOffer();
+    } catch (InterruptedException e) {
+      throw interrupted(e);
+    }
+    flight.run();
+  }
+
+  private static IllegalStateException interrupted(InterruptedException e) {
+    Thread.currentThread().interrupt();
+    return new IllegalStateException("Interrupted while waiting for a computation", e);
   }
 
   private Answer await(
@@ -196,8 +223,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       }
       throw new IllegalStateException("A computation failed", e.getCause());
     } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("Interrupted while waiting for a computation", e);
+      throw interrupted(e);
     }
   }
 

@@ -3,7 +3,7 @@ package lodeswing.store;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
 import lodeswing.job.Computation;
@@ -12,14 +12,20 @@ import lodeswing.job.JobState;
 import lodeswing.job.StoredResult;
 import org.jspecify.annotations.Nullable;
 
-/** One run of a computation; whoever claims it first computes it. */
+/**
+ * One run of a computation; whoever claims it first computes it.
+ *
+ * <p>Its maker first looks in the store, or for a free place in the queue; only then is it offered
+ * to others, so that nobody computes what is kept already.
+ */
 final class Flight implements Runnable {
 
   private final Computation computation;
   private final UnaryOperator<StoredResult> keep;
   private final Clock clock;
   private final Instant submittedAt;
-  private final CompletableFuture<StoredResult> landing = new CompletableFuture<>();
+  private final Landing landing = new Landing(this);
+  private final CountDownLatch offered = new CountDownLatch(1);
   private final AtomicBoolean claimed = new AtomicBoolean();
   private volatile @Nullable Instant startedAt;
   private volatile @Nullable Instant finishedAt;
@@ -33,8 +39,18 @@ final class Flight implements Runnable {
     this.submittedAt = clock.instant();
   }
 
-  CompletableFuture<StoredResult> landing() {
+  Landing landing() {
     return landing;
+  }
+
+  /** Lets others claim it. */
+  void offer() {
+    offered.countDown();
+  }
+
+  /** Waits until it may be claimed or has ended; its maker does not wait for anybody till then. */
+  void awaitOffer() throws InterruptedException {
+    offered.await();
   }
 
   String jobId() {
@@ -43,7 +59,7 @@ final class Flight implements Runnable {
 
   @Override
   public void run() {
-    if (!claimed.compareAndSet(false, true)) {
+    if (landing.isDone() || !claimed.compareAndSet(false, true)) {
       return;
     }
     startedAt = clock.instant();
@@ -61,12 +77,14 @@ final class Flight implements Runnable {
     progress = 1;
     finishedAt = clock.instant();
     landing.complete(result);
+    offer();
   }
 
   void crash(Throwable e) {
     failure = e;
     finishedAt = clock.instant();
     landing.completeExceptionally(e);
+    offer();
   }
 
   private void report(double fraction) {

@@ -3,11 +3,13 @@ package lodeswing.store;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -15,8 +17,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.Consumer;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
@@ -33,10 +38,15 @@ class ComputationCacheTest {
   private static final Duration LONG = Duration.ofSeconds(50);
 
   private final ConcurrentHashMap<String, StoredResult> kept = new ConcurrentHashMap<>();
+
+  /** Done before the store is looked at. */
+  private volatile Consumer<String> beforeFinding = id -> {};
+
   private final ResultStore store =
       new ResultStore() {
         @Override
         public Optional<StoredResult> find(String id) {
+          beforeFinding.accept(id);
           return Optional.ofNullable(kept.get(id));
         }
 
@@ -132,6 +142,113 @@ class ComputationCacheTest {
     }
   }
 
+  /** The first caller has the inner work's seat, but has not put it into the queue yet. */
+  @Test
+  void workThatNeedsWorkOnItsWayIntoTheQueueDoesItItself() throws Exception {
+    try (var cache = cache(1_000_000, 1, 10)) {
+      var seatTaken = new CountDownLatch(1);
+      var found = new CountDownLatch(1);
+      var computing = new AtomicReference<Thread>();
+      Computation inner = work("inner", progress -> bytes("inner"));
+      Computation outer =
+          work(
+              "outer",
+              progress -> {
+                computing.set(Thread.currentThread());
+                waited(seatTaken);
+                return ((Answer.Ready) cache.answer(inner, LONG)).result().bytes();
+              });
+      beforeFinding =
+          id -> {
+            if (id.equals(inner.key().id())) {
+              seatTaken.countDown();
+              waited(found);
+            }
+          };
+      cache.answer(outer, Duration.ZERO);
+      var first = new Thread(() -> cache.answer(inner, Duration.ZERO));
+      first.start();
+      seatTaken.await();
+      awaitWaiting(computing, seatTaken);
+      found.countDown();
+
+      assertArrayEquals(
+          bytes("inner"), ((Answer.Ready) cache.answer(outer, LONG)).result().bytes());
+      first.join();
+    }
+  }
+
+  @Test
+  void workWhoseNeedFoundNoRoomInTheQueueDoesItItself() throws Exception {
+    try (var cache = cache(1_000_000, 1, 1)) {
+      var seatTaken = new CountDownLatch(1);
+      var found = new CountDownLatch(1);
+      var computing = new AtomicReference<Thread>();
+      Computation inner = work("inner", progress -> bytes("inner"));
+      Computation outer =
+          work(
+              "outer",
+              progress -> {
+                computing.set(Thread.currentThread());
+                waited(seatTaken);
+                return ((Answer.Ready) cache.answer(inner, LONG)).result().bytes();
+              });
+      cache.answer(outer, Duration.ZERO);
+      awaitState(cache, outer, JobState.RUNNING);
+      cache.answer(work("filler", progress -> bytes("")), Duration.ZERO);
+      var once = new AtomicBoolean();
+      beforeFinding =
+          id -> {
+            if (id.equals(inner.key().id()) && once.compareAndSet(false, true)) {
+              seatTaken.countDown();
+              waited(found);
+            }
+          };
+      var refused = new AtomicReference<Throwable>();
+      var first = new Thread(() -> cache.answer(inner, Duration.ZERO));
+      first.setUncaughtExceptionHandler((thread, thrown) -> refused.set(thrown));
+      first.start();
+      seatTaken.await();
+      awaitWaiting(computing, seatTaken);
+      found.countDown();
+      first.join();
+
+      assertTrue(refused.get() instanceof TooMuchWorkException);
+      assertArrayEquals(
+          bytes("inner"), ((Answer.Ready) cache.answer(outer, LONG)).result().bytes());
+    }
+  }
+
+  /** As tiles and their survey: many callers ask for both, in any order, of one or two threads. */
+  @Test
+  void worksThatShareANeedNeverWaitForTheQueue() throws Exception {
+    var callers = Executors.newFixedThreadPool(8);
+    try {
+      for (int round = 0; round < 200; round++) {
+        try (var cache = cache(1_000_000, 1 + round % 2, 100)) {
+          String survey = "survey " + round;
+          List<Callable<Answer>> calls = new ArrayList<>();
+          for (int tile = 0; tile < 7; tile++) {
+            Computation asked =
+                work(
+                    "tile " + tile + " of " + round,
+                    progress ->
+                        ((Answer.Ready) cache.answer(work(survey, p -> bytes("all")), LONG))
+                            .result()
+                            .bytes());
+            calls.add(() -> cache.answer(asked, LONG));
+          }
+          calls.add(round % 8, () -> cache.answer(work(survey, p -> bytes("all")), LONG));
+          for (Future<Answer> answer : callers.invokeAll(calls)) {
+            assertArrayEquals(bytes("all"), ((Answer.Ready) answer.get()).result().bytes());
+          }
+        }
+      }
+    } finally {
+      callers.shutdownNow();
+    }
+  }
+
   @Test
   void whatMemoryCannotHoldComesFromTheStore() {
     try (var cache = cache(1_000, 2, 10)) {
@@ -154,6 +271,24 @@ class ComputationCacheTest {
       throw new IllegalStateException(e);
     }
     return bytes("waited");
+  }
+
+  /** Waits until a computing thread that has passed a gate waits for something else. */
+  private static void awaitWaiting(AtomicReference<Thread> computing, CountDownLatch passed)
+      throws InterruptedException {
+    passed.await();
+    while (computing.get() == null || !waitsInTheCache(computing.get())) {
+      Thread.onSpinWait();
+    }
+  }
+
+  private static boolean waitsInTheCache(Thread thread) {
+    boolean waits =
+        thread.getState() == Thread.State.WAITING
+            || thread.getState() == Thread.State.TIMED_WAITING;
+    return waits
+        && Arrays.stream(thread.getStackTrace())
+            .anyMatch(frame -> frame.getMethodName().equals("join"));
   }
 
   private static void awaitState(ComputationCache cache, Computation work, JobState state) {

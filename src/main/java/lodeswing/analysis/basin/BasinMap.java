@@ -86,6 +86,16 @@ public final class BasinMap {
     return sealedAt[row * width + column];
   }
 
+  /** The end of each pixel, row by row from the top, as {@link Ends} codes it. */
+  public int[] ends() {
+    int[] ends = new int[index.length];
+    for (int i = 0; i < ends.length; i++) {
+      int number = index[i] & 0xffff;
+      ends[i] = number < restPoints ? number : SpecialEnd.at(number - restPoints).code();
+    }
+    return ends;
+  }
+
   /** How many pixels each index has, special ends included. */
   public int[] counts() {
     int[] counts = new int[restPoints + SpecialEnd.values().length];

@@ -96,6 +96,28 @@ public record BasinSummary(
         sentence(outcomes, exponent));
   }
 
+  /**
+   * This summary with an uncertainty exponent found below the map's pixels, and its sentence.
+   *
+   * @param law from {@link FineSampling}, where the map itself gives none
+   */
+  public BasinSummary withExponent(ScalingLaw law) {
+    SummaryFigure exponent = figure(law.exponent(), EXPONENT_SOURCE, SummaryWording.exponent(law));
+    return new BasinSummary(
+        shares,
+        boxDimension,
+        Optional.of(exponent),
+        basinEntropy,
+        boundaryBasinEntropy,
+        wada,
+        exponent.sentence());
+  }
+
+  /** Whether the map has a border between known ends. */
+  public boolean hasBorder() {
+    return boundaryBasinEntropy.isPresent();
+  }
+
   private static int label(int end) {
     return end == Ends.CANNOT_START || end == Ends.UNSETTLED ? LabelGrid.NO_LABEL : end;
   }

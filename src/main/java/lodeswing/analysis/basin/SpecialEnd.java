@@ -33,6 +33,11 @@ public enum SpecialEnd {
     return ALL.get(place);
   }
 
+  /** Its code among {@link Ends}. */
+  public int code() {
+    return code;
+  }
+
   /** The word in answers. */
   public String word() {
     return word;

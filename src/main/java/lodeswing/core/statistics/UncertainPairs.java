@@ -17,7 +17,8 @@ import java.util.Optional;
  */
 public final class UncertainPairs {
 
-  private static final double SATURATION = 0.7;
+  /** Above this part of what labels drawn at random would give, a fraction tells nothing. */
+  static final double SATURATION = 0.7;
 
   private final FractionCurve curve;
   private final double atRandom;

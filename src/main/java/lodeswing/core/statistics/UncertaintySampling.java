@@ -1,6 +1,8 @@
 package lodeswing.core.statistics;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 
 /**
@@ -8,9 +10,10 @@ import java.util.random.RandomGenerator;
  *
  * <p>For each of some distances e, evenly spaced in ln e, places are drawn evenly in the square and
  * each is compared with the places at e on either side of it, in a direction drawn at random; the
- * fraction of places whose three labels are not all one goes as e^alpha, and d = 2 - alpha. Draws
- * are independent from distance to distance. Fresh labels are asked for: three a place and
- * distance.
+ * fraction of places whose three labels are not all one goes as e^alpha, and d = 2 - alpha.
+ * Distances at which it exceeds 0.7 of what labels drawn at random would give are left out, as in
+ * {@link UncertainPairs}. Draws are independent from distance to distance. Fresh labels are asked
+ * for: three a place and distance.
  *
  * <p>Sources: C. Grebogi, S. W. McDonald, E. Ott and J. A. Yorke, Phys. Lett. A 99 (1983) 415; S.
  * W. McDonald, C. Grebogi, E. Ott and J. A. Yorke, Physica D 17 (1985) 125.
@@ -67,17 +70,39 @@ public record UncertaintySampling(
       scales[k] = smallest * StrictMath.pow(largest / smallest, k / (distances - 1.0));
     }
     FractionCurve curve = new FractionCurve(scales, BATCHES);
+    Map<Integer, Integer> counts = new TreeMap<>();
     for (int k = 0; k < distances; k++) {
-      tally(curve, k, plane, random);
+      tally(curve, k, plane, random, counts);
+    }
+    double most = UncertainPairs.SATURATION * atRandom(counts);
+    int to = distances - 1;
+    while (to >= 0 && !(curve.fraction(to) <= most)) {
+      to--;
     }
     int from = 0;
-    while (from < distances && curve.hits(from) < FEWEST_HITS) {
+    while (from <= to && curve.hits(from) < FEWEST_HITS) {
       from++;
     }
-    return curve.fit(from, distances - 1).map(law -> law.withExponent(law.exponent().within(0, 2)));
+    return curve.fit(from, to).map(law -> law.withExponent(law.exponent().within(0, 2)));
   }
 
-  private void tally(FractionCurve curve, int k, PlaneLabelling plane, RandomGenerator random) {
+  /** Uncertain fraction of labels that are drawn with the shares counted. */
+  private static double atRandom(Map<Integer, Integer> counts) {
+    double all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    double same = 0;
+    for (int count : counts.values()) {
+      double share = count / all;
+      same += share * share * share;
+    }
+    return 1 - same;
+  }
+
+  private void tally(
+      FractionCurve curve,
+      int k,
+      PlaneLabelling plane,
+      RandomGenerator random,
+      Map<Integer, Integer> counts) {
     double[] px = new double[3 * places];
     double[] py = new double[3 * places];
     int[] label = new int[3 * places];
@@ -100,6 +125,7 @@ public record UncertaintySampling(
       if (before != LabelGrid.NO_LABEL
           && here != LabelGrid.NO_LABEL
           && after != LabelGrid.NO_LABEL) {
+        counts.merge(here, 1, Integer::sum);
         curve.add(k, n % BATCHES, here != before || here != after);
       }
     }

@@ -221,6 +221,7 @@ final class BasinAnswers {
     Map<String, Object> links = new LinkedHashMap<>();
     links.put("self", self());
     links.put("viewer", self() + "/viewer");
+    links.put("summary", self() + "/summary");
     links.put("legend", self() + "/legend");
     links.put("legendPicture", self() + "/legend?format=svg&look=" + LOOK);
     links.put("layout", "/v1/layouts/" + request.layout().layoutId());

@@ -10,6 +10,7 @@ import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
+import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
@@ -24,7 +25,7 @@ import org.springframework.stereotype.Component;
 @Component
 final class BasinComputations {
 
-  private static final Duration SURVEY_TAKES_AT_MOST = Duration.ofHours(1);
+  private static final Duration TAKES_AT_MOST = Duration.ofHours(1);
 
   private final Landscapes landscapes;
   private final Computations computations;
@@ -92,6 +93,14 @@ final class BasinComputations {
                 progress));
   }
 
+  /** A square picture of the whole window, from memory, the store or computed on this thread. */
+  BasinMap mapNow(BasinRequest request, int side, Computation.Progress progress) {
+    boolean tiled = side == BasinAnswers.TILE_SIZE || side == 2 * BasinAnswers.TILE_SIZE;
+    Computation square =
+        tiled ? tile(request, new TilePlace(0, 0, 0), side) : preview(request, side, side);
+    return MapFile.read(now(square.alsoTelling(progress), "The map is still being computed."));
+  }
+
   private byte[] map(
       BasinRequest request, PixelGrid grid, StoredSurvey survey, Computation.Progress progress) {
     Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
@@ -107,11 +116,18 @@ final class BasinComputations {
 
   /** The survey, from memory, the store or computed on this thread. */
   StoredSurvey surveyNow(BasinRequest request) {
-    Answer answer = computations.answer(survey(request), SURVEY_TAKES_AT_MOST);
-    if (answer instanceof Answer.Ready ready) {
-      return StoredSurvey.read(ready.result().bytes());
+    return StoredSurvey.read(now(survey(request), "The window is still being surveyed."));
+  }
+
+  private byte[] now(Computation computation, String still) {
+    try {
+      if (computations.answer(computation, TAKES_AT_MOST) instanceof Answer.Ready ready) {
+        return ready.result().bytes();
+      }
+    } catch (TooMuchWorkException e) {
+      throw ProblemException.passing(
+          ProblemCode.SERVICE_BUSY, e.getMessage() + ".", Duration.ofSeconds(5));
     }
-    throw ProblemException.passing(
-        ProblemCode.SERVICE_BUSY, "The window is still being surveyed.", Duration.ofSeconds(60));
+    throw ProblemException.passing(ProblemCode.SERVICE_BUSY, still, Duration.ofSeconds(60));
   }
 }

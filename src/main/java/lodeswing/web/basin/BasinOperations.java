@@ -179,17 +179,7 @@ class BasinOperations {
             new TextShape(60),
             "The layout's id.",
             samples.get(SAMPLE).document().layoutId()));
-    parameters.add(
-        new ParameterText("x", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"));
-    parameters.add(
-        new ParameterText("y", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"));
-    parameters.add(
-        new ParameterText(
-            "halfWidth",
-            false,
-            BasinShapes.HALF_WIDTH,
-            "Half of the window's side; the magnets with a margin if left out.",
-            "2"));
+    parameters.addAll(window());
     parameters.addAll(sized().subList(0, 3));
     return new OperationDescription(
         "getLayoutBasin",
@@ -273,6 +263,19 @@ class BasinOperations {
         NumberShape.count(1, 1_000_000),
         "No effect: the revision of the pictures, in addresses that are kept for ever.",
         "1");
+  }
+
+  /** The window in an address. */
+  static List<ParameterText> window() {
+    return List.of(
+        new ParameterText("x", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"),
+        new ParameterText("y", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"),
+        new ParameterText(
+            "halfWidth",
+            false,
+            BasinShapes.HALF_WIDTH,
+            "Half of the window's side; the magnets with a margin if left out.",
+            "2"));
   }
 
   private static List<ParameterText> sized() {

@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lodeswing.analysis.basin.BasinMap;
 import lodeswing.figure.AlternativeText;
 import lodeswing.web.body.Numbers;
@@ -41,18 +42,23 @@ final class BasinWords {
     for (int i = 0; i < Math.min(MOST_NAMES, names.restPoints()); i++) {
       notes.add(places.sentence(i));
     }
-    double steady = survey.survey().steadyShare();
-    if (steady < STEADY) {
-      notes.add(
-          String.format(
-              Locale.ROOT,
-              "At %.0f %% of the places in this window the end is chance: the bob swings so long"
-                  + " that the last digit of the arithmetic decides, as a breath of air would on"
-                  + " the table. The map shows one of the ends that can happen there.",
-              100 * (1 - steady)));
-    }
+    chance().ifPresent(notes::add);
     notes.add(scale());
     return notes;
+  }
+
+  /** How much of the map is chance, where it is enough to speak of. */
+  Optional<String> chance() {
+    double steady = survey.survey().steadyShare();
+    return steady < STEADY
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "At %.0f %% of the places in this window the end is chance: the bob swings so long"
+                    + " that the last digit of the arithmetic decides, as a breath of air would on"
+                    + " the table. The map shows one of the ends that can happen there.",
+                100 * (1 - steady)))
+        : Optional.empty();
   }
 
   /** The map in words, without its shares. */
@@ -100,7 +106,8 @@ final class BasinWords {
     return String.format(Locale.ROOT, request.bench() ? "%.3g s" : "t = %.3g", time);
   }
 
-  private static String plain(double value) {
+  /** A number in six digits. */
+  static String plain(double value) {
     return Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.6g", value)));
   }
 

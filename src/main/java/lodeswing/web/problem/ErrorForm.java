@@ -23,13 +23,18 @@ public record ErrorForm(boolean asLine, boolean inline) {
   static ErrorForm ofQuery(@Nullable String query) {
     boolean asLine = false;
     boolean inline = false;
+    boolean oneValue = false;
+    boolean formNamed = false;
     if (query != null) {
       for (String pair : query.split("&")) {
         asLine |= pair.equals("format=text") || pair.equals("format=csv");
         inline |= pair.equals("errors=inline");
+        oneValue |= pair.startsWith("value=");
+        formNamed |= pair.startsWith("format=");
       }
     }
-    return new ErrorForm(asLine || inline, inline);
+    // A single value is text where no form is named.
+    return new ErrorForm(asLine || inline || (oneValue && !formNamed), inline);
   }
 
   /** The status to send for a true one. */

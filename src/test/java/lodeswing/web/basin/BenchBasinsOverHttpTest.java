@@ -68,6 +68,41 @@ class BenchBasinsOverHttpTest {
     assertTrue(seen.containsAll(List.of("cannot-start", "magnet-contact")), "" + seen);
   }
 
+  /** Ends that are no rest point keep their number from map to summary. */
+  @Test
+  void touchesAreSharesOfTheirOwn() {
+    String layout =
+        SERVICE
+            .given()
+            .contentType("application/json")
+            .body(RIG)
+            .post("/v1/layouts")
+            .path("layoutId");
+    String url = "/v1/layouts/" + layout + "/basin";
+    int side = 64;
+    Response summary = get(url + "/summary?halfWidth=300&wait=60&side=" + side);
+    String basin = "/v1/basins/" + summary.path("basinId");
+    ByteBuffer file =
+        ByteBuffer.wrap(get(basin + "/preview?format=binary&wait=60&width=" + side).asByteArray())
+            .order(ByteOrder.LITTLE_ENDIAN);
+    Map<Integer, Integer> counted = new HashMap<>();
+    for (int i = 0; i < side * side; i++) {
+      counted.merge((int) file.getShort(64 + 2 * i), 1, Integer::sum);
+    }
+    Map<Integer, String> kinds = new HashMap<>();
+    List<Map<String, Object>> legend = get(basin).path("legend");
+    legend.forEach(line -> kinds.put((Integer) line.get("index"), (String) line.get("kind")));
+    List<Map<String, Object>> shares = summary.path("shares");
+    Set<Object> seen = new HashSet<>();
+    for (Map<String, Object> share : shares) {
+      seen.add(share.get("kind"));
+      assertEquals(kinds.get(share.get("index")), share.get("kind"));
+      assertEquals(counted.get(share.get("index")), share.get("releases"));
+    }
+    assertEquals(counted.size(), shares.size());
+    assertTrue(seen.containsAll(List.of("cannot-start", "magnet-contact")), "" + seen);
+  }
+
   private static void confirm(String layout, double x, double y, String kind) {
     Response outcome = get("/v1/layouts/" + layout + "/outcome?wait=60&x=" + x + "&y=" + y);
     if (kind.equals("cannot-start")) {

@@ -1,0 +1,37 @@
+package lodeswing.store;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import lodeswing.job.StoredResult;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The result of a flight, which leads to the flight as long as it has not ended.
+ *
+ * <p>Whoever finds the future finds the flight with it: no moment and no other cache lies between.
+ */
+final class Landing extends CompletableFuture<StoredResult> {
+
+  private volatile @Nullable Flight flight;
+
+  Landing(Flight flight) {
+    this.flight = flight;
+  }
+
+  /** The flight; empty once it has ended, so that a held result holds nothing else. */
+  Optional<Flight> flight() {
+    return Optional.ofNullable(flight);
+  }
+
+  @Override
+  public boolean complete(StoredResult result) {
+    flight = null;
+    return super.complete(result);
+  }
+
+  @Override
+  public boolean completeExceptionally(Throwable failure) {
+    flight = null;
+    return super.completeExceptionally(failure);
+  }
+}

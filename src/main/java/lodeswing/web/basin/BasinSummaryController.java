@@ -1,0 +1,130 @@
+package lodeswing.web.basin;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.Fault;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
+import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.TableDialect;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+
+/** What maps amount to, of a stored map or by one address below a layout. */
+@RestController
+final class BasinSummaryController {
+
+  static final List<Representation> OFFERED =
+      List.of(Representation.JSON, Representation.CBOR, Representation.CSV, Representation.TEXT);
+
+  static final int LONGEST_NAME = 200;
+
+  private static final Parameter<SummaryValue> VALUE =
+      Parameter.constant("value", SummaryValue.class, SummaryValue::word);
+  private static final Parameter<String> OUTCOME = Parameter.text("outcome", LONGEST_NAME);
+
+  private static final Parameter<?>[] KNOWN = {
+    BasinByAddress.X,
+    BasinByAddress.Y,
+    BasinByAddress.HALF_WIDTH,
+    SummaryRequest.SIDE,
+    SummaryRequest.SEED,
+    VALUE,
+    OUTCOME
+  };
+
+  private final BasinStore basins;
+  private final BasinByAddress byAddress;
+  private final SummaryComputations computations;
+  private final ComputedAnswers answers;
+  private final Limits limits;
+
+  BasinSummaryController(
+      BasinStore basins,
+      BasinByAddress byAddress,
+      SummaryComputations computations,
+      ComputedAnswers answers,
+      Limits limits) {
+    this.basins = basins;
+    this.byAddress = byAddress;
+    this.computations = computations;
+    this.answers = answers;
+    this.limits = limits;
+  }
+
+  @GetMapping("/v1/basins/{basinId}/summary")
+  ResponseEntity<byte[]> getBasinSummary(@PathVariable String basinId, HttpServletRequest request) {
+    QueryParameters query =
+        QueryParameters.read(request, SummaryRequest.SIDE, SummaryRequest.SEED, VALUE, OUTCOME);
+    Representation form = form(request, query);
+    BasinRequest basin = basins.get(basinId);
+    return reply(request, query, form, basin, CachePolicy.IMMUTABLE);
+  }
+
+  @GetMapping("/v1/layouts/{layoutId}/basin/summary")
+  ResponseEntity<byte[]> getLayoutBasinSummary(
+      @PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.readOpen(request, name -> true, KNOWN);
+    Representation form = form(request, query);
+    BasinRequest basin = byAddress.read(layoutId, query, KNOWN);
+    basins.save(basin);
+    return reply(request, query, form, basin, CachePolicy.SHORT);
+  }
+
+  /** A value alone is text unless the address asks for another form. */
+  private static Representation form(HttpServletRequest request, QueryParameters query) {
+    Optional<SummaryValue> value = query.find(VALUE);
+    if (value.filter(SummaryValue::ofOneEnd).isPresent() && query.find(OUTCOME).isEmpty()) {
+      throw new ProblemException(
+          ProblemCode.INVALID_REQUEST,
+          "A share is that of one end.",
+          List.of(new Fault("?outcome", "is missing: give the label or name of an end")));
+    }
+    return value.isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
+        ? Representation.TEXT
+        : Negotiation.choose(request, query, OFFERED);
+  }
+
+  private ResponseEntity<byte[]> reply(
+      HttpServletRequest request,
+      QueryParameters query,
+      Representation form,
+      BasinRequest basin,
+      CachePolicy cache) {
+    SummaryRequest asked = SummaryRequest.of(basin, query, limits);
+    return answers.reply(
+        request,
+        query,
+        computations.of(asked),
+        result -> written(form, asked, StoredSummary.read(result.bytes()), query).cache(cache));
+  }
+
+  private static Reply written(
+      Representation form, SummaryRequest asked, StoredSummary stored, QueryParameters query) {
+    return switch (form) {
+      case TEXT -> Reply.of(form, cell(asked, stored, query).getBytes(StandardCharsets.UTF_8));
+      case CSV -> Reply.of(form, new SummaryAnswers(asked, stored).csv(TableDialect.of(query)));
+      default -> Reply.ofJson(form, new SummaryAnswers(asked, stored).json());
+    };
+  }
+
+  /** The single value, with a decimal comma where the sheet wants one. */
+  private static String cell(SummaryRequest asked, StoredSummary stored, QueryParameters query) {
+    SummaryValue value = query.find(VALUE).orElse(SummaryValue.SENTENCE);
+    String text = new SummaryCells(asked, stored).text(value, query.find(OUTCOME).orElse(""));
+    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
+    return comma && !value.inWords() ? text.replace('.', ',') : text;
+  }
+}
