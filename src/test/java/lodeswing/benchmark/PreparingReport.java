@@ -73,7 +73,7 @@ public final class PreparingReport {
     List<PlacedMagnet> placed = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double x = (i % side - 0.5 * (side - 1)) * SPACING;
-      double y = (i / side - 0.5 * (side - 1)) * SPACING;
+      double y = (Math.floorDiv(i, side) - 0.5 * (side - 1)) * SPACING;
       Pole up = i % 3 == 0 ? Pole.NORTH : Pole.SOUTH;
       placed.add(new PlacedMagnet(magnet, new Vec3(x, y, magnet.halfHeight()), 0, up));
     }

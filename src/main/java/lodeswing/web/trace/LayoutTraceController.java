@@ -142,6 +142,7 @@ final class LayoutTraceController {
     }
     TraceRequest trace = TraceRequest.of(layout, Body.of(members));
     trace.checkCost(limits, true);
+    computations.checkShapes(trace, LayoutPlace.ADDRESS);
     cost.check(layout, LayoutPlace.ADDRESS);
     return trace;
   }

@@ -47,14 +47,26 @@ final class TraceComputations {
     return new Computation(request.pathKey(), KIND, resultUrl, progress -> compute(request, place));
   }
 
+  /**
+   * Refuses a release that the shapes alone rule out, before anything costly.
+   *
+   * @param request what is asked
+   * @param place where the layout stands in the request
+   * @throws ProblemException {@code impossible-release}
+   */
+  void checkShapes(TraceRequest request, LayoutPlace place) {
+    if (request.layout().layout() instanceof BenchLayout bench) {
+      start(
+          BenchMotion.withoutMagnets(bench),
+          request.spec(limits),
+          EnumSet.complementOf(EnumSet.of(Limit.Kind.SUSPENSION_SLACK)),
+          place == LayoutPlace.ADDRESS);
+    }
+  }
+
   private byte[] compute(TraceRequest request, LayoutPlace place) {
     boolean fromQuery = place == LayoutPlace.ADDRESS;
     TraceSpec spec = request.spec(limits);
-    if (request.layout().layout() instanceof BenchLayout bench) {
-      // what the shapes alone rule out is said before the costly part
-      Motion bare = BenchMotion.withoutMagnets(bench);
-      start(bare, spec, EnumSet.complementOf(EnumSet.of(Limit.Kind.SUSPENSION_SLACK)), fromQuery);
-    }
     Landscape landscape = landscapes.of(request.layout(), place);
     double[] start = start(landscape.motion(), spec, EnumSet.allOf(Limit.Kind.class), fromQuery);
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();

@@ -69,6 +69,7 @@ final class TraceController {
     TraceRequest trace = TraceRequest.of(layout, read);
     trace.checkCost(limits, false);
     LayoutPlace place = read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
+    computations.checkShapes(trace, place);
     cost.check(layout, place);
     if (query.get(DRY_RUN)) {
       return Reply.ofJson(Representation.JSON, estimate(trace)).to(request);
