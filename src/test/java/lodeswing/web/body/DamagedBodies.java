@@ -63,7 +63,7 @@ public final class DamagedBodies {
       body = injured(body);
     }
     byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
-    if (random.nextInt(4) == 0) {
+    if (bytes.length > 0 && random.nextInt(4) == 0) {
       for (int i = 0; i < 1 + random.nextInt(3); i++) {
         bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
       }
