@@ -15,12 +15,15 @@ import lodeswing.core.magnet.Disc;
 import lodeswing.core.magnet.Magnet;
 import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.magnet.Pole;
+import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.PotentialTable;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.web.layout.SampleLayouts;
 
 /**
  * What making each bench sample, and grids of 200 magnets, ready takes: processor time of all
- * threads, work counted and foretold, cells and memory of the tables.
+ * threads, work counted and foretold, cells and memory of the energy's table, and the share of the
+ * whole square of angles where it has no cell.
  *
  * <p>Processor time, since a machine's other load stretches wall time; the first row warms up.
  */
@@ -45,8 +48,8 @@ public final class PreparingReport {
     layouts.put("200 discs", crowd(first, new Disc(0.006, 0.004, 1.2)));
     layouts.put("200 dipoles", crowd(first, new Dipole(0.4)));
     System.out.println(
-        "| layout | processor s | work counted | foretold / counted | cells | MB |\n"
-            + "| --- | ---: | ---: | ---: | ---: | ---: |");
+        "| layout | processor s | work counted | foretold / counted | cells | MB | no cell |\n"
+            + "| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
     layouts.forEach(PreparingReport::row);
   }
 
@@ -56,15 +59,17 @@ public final class PreparingReport {
     long start = machine.getProcessCpuTime();
     Landscape made = Landscape.of(layout);
     double seconds = (machine.getProcessCpuTime() - start) * 1e-9;
+    PotentialTable table = (PotentialTable) ((BenchMotion) made.motion()).magnetEnergy();
     System.out.printf(
         Locale.ROOT,
-        "| %s | %.1f | %.2g | %.2f | %,d | %.1f |%n",
+        "| %s | %.1f | %.2g | %.2f | %,d | %.1f | %.4f |%n",
         name,
         seconds,
         made.work(),
         Landscape.expectedWork(layout) / made.work(),
         made.tableErrors().cells(),
-        made.bytes() * 1e-6);
+        table.bytes() * 1e-6,
+        table.uncovered(BenchMotion.MAX_ANGLE));
   }
 
   private static BenchLayout crowd(BenchLayout on, Magnet magnet) {
@@ -73,7 +78,8 @@ public final class PreparingReport {
     List<PlacedMagnet> placed = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double x = (i % side - 0.5 * (side - 1)) * SPACING;
-      double y = (Math.floorDiv(i, side) - 0.5 * (side - 1)) * SPACING;
+      int row = i / side;
+      double y = (row - 0.5 * (side - 1)) * SPACING;
       Pole up = i % 3 == 0 ? Pole.NORTH : Pole.SOUTH;
       placed.add(new PlacedMagnet(magnet, new Vec3(x, y, magnet.halfHeight()), 0, up));
     }

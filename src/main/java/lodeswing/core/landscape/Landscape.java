@@ -76,7 +76,7 @@ public final class Landscape {
 
   /**
    * The work that making a layout ready will take, found without beginning it: evaluations of a
-   * tabulated potential, each some twenty nanoseconds on one core; 0 where no energy is tabulated.
+   * tabulated potential, 17 to 55 nanoseconds of one core each; 0 where no energy is tabulated.
    */
   public static double expectedWork(Layout layout) {
     return expectedWork(layout, Double.POSITIVE_INFINITY);

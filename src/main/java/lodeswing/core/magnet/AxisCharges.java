@@ -43,8 +43,9 @@ record AxisCharges(double from, FaceRule rule) {
     double bound = Math.hypot(outer, half);
     double[] moments = moments(inner / bound, outer / bound, half / bound);
     List<AxisCharges> all = new ArrayList<>();
+    double nearest = FARTHEST;
     for (int count : COUNTS) {
-      double least = FARTHEST;
+      double least = nearest;
       double[] best = {};
       double[] bestPlaces = {};
       for (double spread : SPREADS) {
@@ -57,7 +58,8 @@ record AxisCharges(double from, FaceRule rule) {
           bestPlaces = places;
         }
       }
-      if (least < FARTHEST) {
+      if (least < nearest) {
+        nearest = least;
         all.add(new AxisCharges(least * bound, rule(best, bestPlaces, bound, half)));
       }
     }

@@ -1,7 +1,5 @@
 package lodeswing.core.motion;
 
-import java.util.Arrays;
-
 /**
  * The energy of the bob magnet over the two angles as a table, made once per layout, so that a step
  * costs the same for 3 magnets and for 200.
@@ -12,19 +10,16 @@ import java.util.Arrays;
  */
 public final class PotentialTable implements AngleEnergy {
 
-  /** Slopes that the exact second derivatives take. */
-  private static final int CURVATURE = 9;
-
   /** Errors of the patches that cells are made from, as a share of the cells'. */
   private static final double FIT_SHARE = 0.1;
 
-  private final Fitted fitted;
+  private final AngleEnergy source;
   private final CellTable energy;
   private final double fitError;
   private final double fitSlopeError;
 
   private PotentialTable(Fitted fitted, CellTable energy) {
-    this.fitted = fitted;
+    this.source = fitted.source;
     this.energy = energy;
     this.fitError = fitted.patches.valueError();
     this.fitSlopeError = fitted.patches.slopeError();
@@ -52,7 +47,10 @@ public final class PotentialTable implements AngleEnergy {
           }
         };
     return new Fitted(
-        source, new PatchedFunction(asked, reach, region, budget), reach, region, budget);
+        new UntabulatedEnergy(source, region, budget),
+        new PatchedFunction(asked, reach, region, budget),
+        reach,
+        budget);
   }
 
   /** An energy fitted by large patches; not safe for several threads, its tables are. */
@@ -60,19 +58,12 @@ public final class PotentialTable implements AngleEnergy {
     private final AngleEnergy source;
     private final PatchedFunction patches;
     private final double reach;
-    private final Region region;
     private final WorkBudget budget;
 
-    private Fitted(
-        AngleEnergy source,
-        PatchedFunction patches,
-        double reach,
-        Region region,
-        WorkBudget budget) {
+    private Fitted(AngleEnergy source, PatchedFunction patches, double reach, WorkBudget budget) {
       this.source = source;
       this.patches = patches;
       this.reach = reach;
-      this.region = region;
       this.budget = budget;
     }
 
@@ -146,39 +137,26 @@ public final class PotentialTable implements AngleEnergy {
   @Override
   public double value(double beta, double alpha) {
     int cell = energy.find(beta, alpha);
-    if (cell < 0) {
-      if (!fitted.region.matters(beta, alpha, 0)) {
-        return 0;
-      }
-      fitted.budget.spendAt(beta, alpha, 1);
-      return fitted.source.value(beta, alpha);
-    }
-    return energy.value(cell, beta, alpha);
+    return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
   }
 
   @Override
   public void gradient(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
-    if (cell >= 0) {
-      energy.gradient(cell, beta, alpha, out);
-    } else if (fitted.region.matters(beta, alpha, 0)) {
-      fitted.budget.spendAt(beta, alpha, WorkBudget.SLOPES);
-      fitted.source.gradient(beta, alpha, out);
+    if (cell < 0) {
+      source.gradient(beta, alpha, out);
     } else {
-      Arrays.fill(out, 0, 3, 0);
+      energy.gradient(cell, beta, alpha, out);
     }
   }
 
   @Override
   public void curvature(double beta, double alpha, double[] out) {
     int cell = energy.find(beta, alpha);
-    if (cell >= 0) {
-      energy.curvature(cell, beta, alpha, out);
-    } else if (fitted.region.matters(beta, alpha, 0)) {
-      fitted.budget.spendAt(beta, alpha, CURVATURE * WorkBudget.SLOPES);
-      fitted.source.curvature(beta, alpha, out);
+    if (cell < 0) {
+      source.curvature(beta, alpha, out);
     } else {
-      Arrays.fill(out, 0, 6, 0);
+      energy.curvature(cell, beta, alpha, out);
     }
   }
 }
