@@ -10,7 +10,7 @@ import java.util.function.DoubleBinaryOperator;
  *
  * <p>Work is counted, not timed, so that the same layout is accepted or refused on every machine.
  * The unit is one evaluation of a tabulated potential. Measured over everything that making a
- * layout ready does ({@code PreparingReport}, 2-core AMD EPYC): 17 to 55 nanoseconds of one core.
+ * layout ready does ({@code PreparingReport}, 2-core AMD EPYC): 17 to 78 nanoseconds of one core.
  * Safe for several threads.
  */
 public final class WorkBudget {
