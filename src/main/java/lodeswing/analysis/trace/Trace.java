@@ -7,6 +7,7 @@ import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.ReleaseWatch;
 
 /**
  * Follows one release until the bob has settled.
@@ -80,11 +81,11 @@ public final class Trace {
     Tolerance tighter =
         new Tolerance(
             Math.max(TIGHTEST, tolerance.absolute() * TIGHTER), tolerance.relative() * TIGHTER);
-    SealObserver seal = new SealObserver(landscape);
-    if (!seal.sealedAlready(start)) {
-      integrate(start, longest(spec), tighter, seal);
+    ReleaseWatch watch = new ReleaseWatch(landscape, start, false);
+    if (!watch.done()) {
+      integrate(start, longest(spec), tighter, watch.observer());
     }
-    return seal.outcome();
+    return watch.end() >= 0 ? OptionalInt.of(watch.end()) : OptionalInt.empty();
   }
 
   private double longest(TraceSpec spec) {

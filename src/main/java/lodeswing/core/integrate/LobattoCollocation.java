@@ -54,7 +54,7 @@ final class LobattoCollocation extends Stepper {
 
   @Override
   StepControl control() {
-    return new StepControl(0.7 / ORDER, 0.3 / ORDER, ORDER, 0.9);
+    return new StepControl(0.3, ORDER);
   }
 
   @Override

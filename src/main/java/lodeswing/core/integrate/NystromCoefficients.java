@@ -9,6 +9,9 @@ package lodeswing.core.integrate;
  */
 public final class NystromCoefficients {
 
+  /** Power of the step's size that its error is taken to grow with. */
+  public static final int CONTROL_ORDER = 7;
+
   static final double A21 = 1.0 / 800.0;
   private static final double A31 = 1.0 / 600.0;
   private static final double A32 = 1.0 / 300.0;

@@ -15,9 +15,6 @@ import lodeswing.core.motion.PositionForce;
  */
 final class NystromPair extends Stepper {
 
-  /** Largest k h for which the series of the exponential is good to the last bit. */
-  private static final double MOST_LOSS_A_STEP = 2;
-
   private static final double NODE = 0.75;
 
   private final double k;
@@ -50,7 +47,7 @@ final class NystromPair extends Stepper {
 
   @Override
   StepControl control() {
-    return new StepControl(0.7 / 7, 0.4 / 7, 7, 0.9);
+    return StepControl.of(NystromCoefficients.CONTROL_ORDER);
   }
 
   @Override
@@ -89,7 +86,7 @@ final class NystromPair extends Stepper {
 
   @Override
   double tryStages(double h) {
-    if (k * h > MOST_LOSS_A_STEP) {
+    if (k * h > ExponentialSeries.MOST_LOSS_A_STEP) {
       return Double.POSITIVE_INFINITY;
     }
     y0 = startState[0];
@@ -107,8 +104,8 @@ final class NystromPair extends Stepper {
   /** Fills growth and decay with e^(+-k h c) at the stages, x = k h/20 being at most 0.1. */
   private void exponentials(double x) {
     double s = x * x;
-    double even = Math.fma(s, Math.fma(s, Math.fma(s, Math.fma(s, C8, C6), C4), 0.5), 1.0);
-    double odd = x * Math.fma(s, Math.fma(s, Math.fma(s, Math.fma(s, C9, C7), C5), C3), 1.0);
+    double even = ExponentialSeries.even(s);
+    double odd = x * ExponentialSeries.oddPart(s);
     powers(even + odd, growth);
     powers(even - odd, decay);
   }
@@ -205,12 +202,4 @@ final class NystromPair extends Stepper {
     inner0 = size * size * Math.fma(grow, out[0], kk * a0);
     inner1 = size * size * Math.fma(grow, out[1], kk * a1);
   }
-
-  private static final double C3 = 1.0 / 6.0;
-  private static final double C4 = 1.0 / 24.0;
-  private static final double C5 = 1.0 / 120.0;
-  private static final double C6 = 1.0 / 720.0;
-  private static final double C7 = 1.0 / 5040.0;
-  private static final double C8 = 1.0 / 40320.0;
-  private static final double C9 = 1.0 / 362880.0;
 }

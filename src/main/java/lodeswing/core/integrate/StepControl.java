@@ -9,31 +9,54 @@ package lodeswing.core.integrate;
  * powers use only + - * / fma and the bits of the exponent, so that every machine and every lane
  * finds the same step.
  */
-final class StepControl {
+public final class StepControl {
 
-  private static final double SMALLEST_ERROR_SQUARED = 1e-16;
-  private static final double MOST_GROWTH = 5;
-  private static final double LEAST_GROWTH = 0.2;
+  /** Part a of the exponents, times the order. */
+  public static final double PROPORTIONAL = 0.7;
+
+  /** Part b of the exponents, times the order. */
+  public static final double INTEGRAL = 0.4;
+
+  /** What a size is taken below the one that would just do. */
+  public static final double SAFETY = 0.9;
+
+  /** Least factor of a step's size. */
+  public static final double LEAST_GROWTH = 0.2;
+
+  /** Greatest factor of a step's size. */
+  public static final double MOST_GROWTH = 5;
+
+  /** Squared errors below this count as this. */
+  public static final double SMALLEST_ERROR_SQUARED = 1e-16;
 
   private final double proportional;
   private final double integral;
   private final double plain;
-  private final double safety;
   private double lastLog;
   private boolean rejected;
 
-  StepControl(double proportional, double integral, double order, double safety) {
-    this.proportional = proportional / 2;
-    this.integral = integral / 2;
+  /**
+   * A control.
+   *
+   * @param integral part b of the exponents, times the order
+   * @param order power of the step's size that its error is taken to grow with
+   */
+  StepControl(double integral, double order) {
+    this.proportional = PROPORTIONAL / order / 2;
+    this.integral = integral / order / 2;
     this.plain = 0.5 / order;
-    this.safety = safety;
     this.lastLog = log2(1e-4);
+  }
+
+  /** A control with {@link #INTEGRAL}. */
+  static StepControl of(double order) {
+    return new StepControl(INTEGRAL, order);
   }
 
   /** Factor of the next step's size after an accepted step. */
   double accept(double errorSquared) {
     double log = log2(Math.max(errorSquared, SMALLEST_ERROR_SQUARED));
-    double factor = safety * exp2(integral * lastLog - proportional * log);
+    double factor = SAFETY * exp2(integral * lastLog - proportional * log);
     lastLog = log;
     double most = rejected ? 1 : MOST_GROWTH;
     rejected = false;
@@ -43,7 +66,7 @@ final class StepControl {
   /** Factor of the step's size for another try after a rejected step. */
   double reject(double errorSquared) {
     rejected = true;
-    return Math.max(safety * exp2(-plain * log2(errorSquared)), LEAST_GROWTH);
+    return Math.max(SAFETY * exp2(-plain * log2(errorSquared)), LEAST_GROWTH);
   }
 
   /** Binary logarithm of a normal positive number, within 1e-4. */

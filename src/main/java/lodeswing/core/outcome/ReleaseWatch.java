@@ -14,7 +14,7 @@ import lodeswing.core.rest.SealRule;
 import lodeswing.core.rig.BenchLayout;
 
 /** Follows one release until its end is certain: sealed, held by friction, or beyond the model. */
-final class ReleaseWatch implements StepObserver {
+public final class ReleaseWatch implements StepObserver {
 
   private final Landscape landscape;
   private final Motion motion;
@@ -25,7 +25,14 @@ final class ReleaseWatch implements StepObserver {
   private double stoppedAt = Double.NaN;
   private int stop = Ends.UNSETTLED;
 
-  ReleaseWatch(Landscape landscape, double[] start, boolean untilSettled) {
+  /**
+   * A watch.
+   *
+   * @param landscape the layout, prepared
+   * @param start state at the release, four numbers
+   * @param untilSettled whether to follow on until the bob has settled
+   */
+  public ReleaseWatch(Landscape landscape, double[] start, boolean untilSettled) {
     this.landscape = landscape;
     this.motion = landscape.motion();
     this.rule = landscape.sealRule();
@@ -34,7 +41,7 @@ final class ReleaseWatch implements StepObserver {
   }
 
   /** This watch behind a finder of the events that stop the bob, where there can be any. */
-  StepObserver observer() {
+  public StepObserver observer() {
     List<Event> stops = new ArrayList<>();
     for (Limit limit : motion.limits()) {
       stops.add(stop((time, state) -> limit.margin(state), code(limit.kind())));
@@ -74,12 +81,12 @@ final class ReleaseWatch implements StepObserver {
   }
 
   /** Whether nothing more is to be learned. */
-  boolean done() {
+  public boolean done() {
     return untilSettled ? energy.settledAt().isPresent() : energy.well() != SealRule.NONE;
   }
 
   /** The end as {@link Ends} codes it. */
-  int end() {
+  public int end() {
     if (energy.well() != SealRule.NONE) {
       return energy.well();
     }
@@ -91,12 +98,12 @@ final class ReleaseWatch implements StepObserver {
   }
 
   /** When the end was certain; NaN where it never was. */
-  double sealedAt() {
+  public double sealedAt() {
     return energy.sealedAt().orElse(stoppedAt);
   }
 
   /** When the bob had settled; NaN where it never did, or was not followed so far. */
-  double settledAt() {
+  public double settledAt() {
     double byEnergy = energy.settledAt().orElse(Double.NaN);
     return stop == Ends.HELD && !(byEnergy <= stoppedAt) ? stoppedAt : byEnergy;
   }

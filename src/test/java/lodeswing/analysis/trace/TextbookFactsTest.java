@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.ReleaseWatch;
 import lodeswing.core.rest.RestPoint;
 import lodeswing.core.rest.RestPoints;
 import lodeswing.core.rest.Saddle;
@@ -101,15 +102,13 @@ class TextbookFactsTest {
 
   private static End end(double x, double y) {
     double[] start = {x, y, 0, 0};
-    SealObserver seal = new SealObserver(LANDSCAPE);
-    double time = 0;
-    if (!seal.sealedAlready(start)) {
-      time =
-          ScalarIntegrator.forMotion(LANDSCAPE.motion())
-              .integrate(start, 400, Tolerance.of(1e-10), seal)
-              .time();
+    ReleaseWatch watch = new ReleaseWatch(LANDSCAPE, start, false);
+    if (!watch.done()) {
+      ScalarIntegrator.forMotion(LANDSCAPE.motion())
+          .integrate(start, 400, Tolerance.of(1e-10), watch.observer());
     }
-    return new End(seal.outcome().orElseThrow(), time);
+    assertTrue(watch.end() >= 0);
+    return new End(watch.end(), watch.sealedAt());
   }
 
   private static List<double[]> places(int count, long seed) {

@@ -31,7 +31,7 @@ final class DormandPrincePair extends Stepper {
 
   @Override
   StepControl control() {
-    return new StepControl(0.7 / 8, 0.4 / 8, 8, 0.9);
+    return StepControl.of(8);
   }
 
   @Override

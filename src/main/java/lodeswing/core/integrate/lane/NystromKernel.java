@@ -2,6 +2,7 @@ package lodeswing.core.integrate.lane;
 
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 
+import lodeswing.core.integrate.ExponentialSeries;
 import lodeswing.core.integrate.NystromCoefficients;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.TextbookMotion;
@@ -13,9 +14,6 @@ import lodeswing.core.motion.TextbookMotion;
  * transformation as the scalar pair: the linear loss is taken out within each step.
  */
 public final class NystromKernel implements LaneKernel {
-
-  /** Largest k h for which the series of the exponentials is good to the last bit. */
-  private static final double MOST_LOSS_A_STEP = 1;
 
   /** First step as an angle of the small swing [rad]. */
   private static final double FIRST_ANGLE = 0.15;
@@ -38,17 +36,9 @@ public final class NystromKernel implements LaneKernel {
     this.motion = motion;
     this.lanes = provider.arithmetic(NystromSlots.END);
     double rate = motion.naturalRate();
-    StepRule rule =
-        new StepRule(
-            tolerance.absolute(),
-            tolerance.relative(),
-            rate > 0 ? 1 / (rate * rate) : 1,
-            0.7 / 7,
-            0.4 / 7,
-            1.0 / 7,
-            0.9);
+    StepRule rule = StepRule.of(tolerance, rate, NystromCoefficients.CONTROL_ORDER);
     double k = motion.drag() / 2;
-    double greatest = k > 0 ? MOST_LOSS_A_STEP / k : Double.MAX_VALUE;
+    double greatest = k > 0 ? ExponentialSeries.MOST_LOSS_A_STEP / k : Double.MAX_VALUE;
     // Steps of this size keep about the tolerance; the first tries set the rest right.
     firstSize = rate > 0 ? FIRST_ANGLE / rate : FIRST_ANGLE;
     plan = plan(k, greatest, rule, watch);

@@ -34,16 +34,7 @@ public final class RungeKuttaKernel implements LaneKernel {
     this.motion = motion;
     this.lanes = provider.arithmetic(RungeKuttaSlots.stage(pair.stages() + 1));
     this.pair = pair;
-    double rate = motion.naturalRate();
-    StepRule rule =
-        new StepRule(
-            tolerance.absolute(),
-            tolerance.relative(),
-            1 / (rate * rate),
-            0.7 / pair.order(),
-            0.4 / pair.order(),
-            1.0 / pair.order(),
-            0.9);
+    StepRule rule = StepRule.of(tolerance, motion.naturalRate(), pair.order());
     plan = plan(rule, watch);
     double[] still = new double[4];
     for (int lane = 0; lane < LANES; lane++) {

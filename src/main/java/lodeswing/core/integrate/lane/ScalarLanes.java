@@ -2,6 +2,7 @@ package lodeswing.core.integrate.lane;
 
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 
+import lodeswing.core.integrate.ExponentialSeries;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.TextbookMotion;
 
@@ -86,15 +87,8 @@ public final class ScalarLanes implements LaneArithmetic {
     for (int i = 0; i < LANES; i++) {
       double x = perSize * s[LaneBlock.TRIED + i];
       double z = x * x;
-      double even =
-          Math.fma(
-              z, Math.fma(z, Math.fma(z, Math.fma(z, Series.C8, Series.C6), Series.C4), 0.5), 1);
-      double odd =
-          x
-              * Math.fma(
-                  z,
-                  Math.fma(z, Math.fma(z, Math.fma(z, Series.C9, Series.C7), Series.C5), Series.C3),
-                  1);
+      double even = ExponentialSeries.even(z);
+      double odd = x * ExponentialSeries.oddPart(z);
       powers(even + odd, NystromSlots.GROW + i);
       powers(even - odd, NystromSlots.DECAY + i);
     }

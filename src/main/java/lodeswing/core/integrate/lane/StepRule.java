@@ -1,5 +1,8 @@
 package lodeswing.core.integrate.lane;
 
+import lodeswing.core.integrate.StepControl;
+import lodeswing.core.integrate.Tolerance;
+
 /**
  * How a step's error is measured and how it sets the size of the next step.
  *
@@ -12,28 +15,18 @@ package lodeswing.core.integrate.lane;
  * @param absolute absolute tolerance
  * @param relative relative tolerance
  * @param perRateSquared 1/w^2
- * @param proportional a
- * @param integral b
- * @param plain c
- * @param safety below 1
+ * @param order power of the step's size that the error is taken to grow with
  */
-public record StepRule(
-    double absolute,
-    double relative,
-    double perRateSquared,
-    double proportional,
-    double integral,
-    double plain,
-    double safety) {
+public record StepRule(double absolute, double relative, double perRateSquared, double order) {
 
   /** Least factor of a step's size. */
-  public static final double LEAST = 0.2;
+  public static final double LEAST = StepControl.LEAST_GROWTH;
 
   /** Greatest factor of a step's size. */
-  public static final double GREATEST = 5;
+  public static final double GREATEST = StepControl.MOST_GROWTH;
 
   /** Squared errors below this count as this. */
-  public static final double SMALLEST_ERROR = 1e-16;
+  public static final double SMALLEST_ERROR = StepControl.SMALLEST_ERROR_SQUARED;
 
   /** Squared errors above this, and what is no number, count as this. */
   public static final double GREATEST_ERROR = 1e12;
@@ -53,8 +46,35 @@ public record StepRule(
   /** Bias of a double's exponent. */
   public static final double BIAS = 1023;
 
+  /**
+   * The rule that a tolerance and a motion ask for.
+   *
+   * @param tolerance error allowed for a step
+   * @param rate the motion's natural rate, 0 or above; without one, speeds count as they are
+   * @param order power of the step's size that the error is taken to grow with
+   */
+  static StepRule of(Tolerance tolerance, double rate, int order) {
+    double perRateSquared = rate > 0 ? 1 / (rate * rate) : 1;
+    return new StepRule(tolerance.absolute(), tolerance.relative(), perRateSquared, order);
+  }
+
+  /** Exponent a. */
+  public double proportional() {
+    return StepControl.PROPORTIONAL / order;
+  }
+
+  /** Exponent b. */
+  public double integral() {
+    return StepControl.INTEGRAL / order;
+  }
+
+  /** Exponent c. */
+  public double plain() {
+    return 1 / order;
+  }
+
   /** Binary logarithm of the safety factor. */
   public double logSafety() {
-    return StrictMath.log(safety) / StrictMath.log(2);
+    return StrictMath.log(StepControl.SAFETY) / StrictMath.log(2);
   }
 }

@@ -7,22 +7,22 @@ import static lodeswing.core.integrate.simd.Shape.all;
 
 import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.VectorOperators;
+import lodeswing.core.integrate.ExponentialSeries;
 import lodeswing.core.integrate.lane.LaneBlock;
 import lodeswing.core.integrate.lane.NystromSlots;
 import lodeswing.core.integrate.lane.Plan;
-import lodeswing.core.integrate.lane.Series;
 
 /** The beginning and end of a Nystrom step on vectors. */
 final class VectorNystrom {
 
   private static final DoubleVector C2 = all(0.5);
-  private static final DoubleVector C3 = all(Series.C3);
-  private static final DoubleVector C4 = all(Series.C4);
-  private static final DoubleVector C5 = all(Series.C5);
-  private static final DoubleVector C6 = all(Series.C6);
-  private static final DoubleVector C7 = all(Series.C7);
-  private static final DoubleVector C8 = all(Series.C8);
-  private static final DoubleVector C9 = all(Series.C9);
+  private static final DoubleVector C3 = all(ExponentialSeries.C3);
+  private static final DoubleVector C4 = all(ExponentialSeries.C4);
+  private static final DoubleVector C5 = all(ExponentialSeries.C5);
+  private static final DoubleVector C6 = all(ExponentialSeries.C6);
+  private static final DoubleVector C7 = all(ExponentialSeries.C7);
+  private static final DoubleVector C8 = all(ExponentialSeries.C8);
+  private static final DoubleVector C9 = all(ExponentialSeries.C9);
   private static final DoubleVector ONE = all(1.0);
 
   private final double[] s;
