@@ -12,13 +12,13 @@ package lodeswing.core.integrate;
 public final class StepControl {
 
   /** Part a of the exponents, times the order. */
-  public static final double PROPORTIONAL = 0.7;
+  private static final double PROPORTIONAL = 0.7;
 
   /** Part b of the exponents, times the order. */
-  public static final double INTEGRAL = 0.4;
+  private static final double INTEGRAL = 0.4;
 
   /** What a size is taken below the one that would just do. */
-  public static final double SAFETY = 0.9;
+  private static final double SAFETY = 0.9;
 
   /** Least factor of a step's size. */
   public static final double LEAST_GROWTH = 0.2;

@@ -19,6 +19,15 @@ import lodeswing.core.integrate.Tolerance;
  */
 public record StepRule(double absolute, double relative, double perRateSquared, double order) {
 
+  /** Exponent a, times the order. */
+  private static final double PROPORTIONAL = 0.8;
+
+  /** Exponent b, times the order. */
+  private static final double INTEGRAL = 0.2;
+
+  /** Half the labels wrong of 0.9 after as many tries, which all cost the same on lanes. */
+  private static final double SAFETY = 0.8;
+
   /** Least factor of a step's size. */
   public static final double LEAST = StepControl.LEAST_GROWTH;
 
@@ -60,12 +69,12 @@ public record StepRule(double absolute, double relative, double perRateSquared, 
 
   /** Exponent a. */
   public double proportional() {
-    return StepControl.PROPORTIONAL / order;
+    return PROPORTIONAL / order;
   }
 
   /** Exponent b. */
   public double integral() {
-    return StepControl.INTEGRAL / order;
+    return INTEGRAL / order;
   }
 
   /** Exponent c. */
@@ -75,6 +84,6 @@ public record StepRule(double absolute, double relative, double perRateSquared, 
 
   /** Binary logarithm of the safety factor. */
   public double logSafety() {
-    return StrictMath.log(StepControl.SAFETY) / StrictMath.log(2);
+    return StrictMath.log(SAFETY) / StrictMath.log(2);
   }
 }

@@ -4,6 +4,7 @@ import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.LongVector;
 import jdk.incubator.vector.VectorShape;
 import jdk.incubator.vector.VectorSpecies;
+import lodeswing.core.integrate.lane.LaneProvider;
 
 /**
  * The width of the vectors, fixed when the class is loaded.
@@ -11,9 +12,6 @@ import jdk.incubator.vector.VectorSpecies;
  * <p>Species must be constants of a class for the compiler to see through them.
  */
 final class Shape {
-
-  /** Width in bits that a run may ask for: 128, 256 or 512; the machine's own if left out. */
-  static final String PROPERTY = "lodeswing.lane-bits";
 
   static final VectorSpecies<Double> DOUBLES = doubles();
   static final VectorSpecies<Long> LONGS = DOUBLES.withLanes(long.class);
@@ -24,7 +22,7 @@ final class Shape {
   private Shape() {}
 
   private static VectorSpecies<Double> doubles() {
-    int bits = Integer.getInteger(PROPERTY, 0);
+    int bits = Integer.getInteger(LaneProvider.WIDTH_PROPERTY, 0);
     return bits == 0
         ? DoubleVector.SPECIES_PREFERRED
         : VectorSpecies.of(double.class, VectorShape.forBitSize(bits));
