@@ -17,6 +17,17 @@ public interface AngleEnergy {
   void gradient(double beta, double alpha, double[] out);
 
   /**
+   * First derivatives alone, the force; other places of the array may be overwritten.
+   *
+   * @param beta swing in x [rad]
+   * @param alpha swing in y [rad]
+   * @param out receives dU/dbeta in out[1] and dU/dalpha in out[2] [J/rad]; length at least 3
+   */
+  default void slopes(double beta, double alpha, double[] out) {
+    gradient(beta, alpha, out);
+  }
+
+  /**
    * Energy with first and second derivatives.
    *
    * @param beta swing in x [rad]

@@ -99,7 +99,7 @@ public final class BenchMotion implements Motion {
     double c0 = Angles.cosine(q0, s0);
     double s1 = Angles.sine(q1);
     double c1 = Angles.cosine(q1, s1);
-    magnets.gradient(q0, q1, out);
+    magnets.slopes(q0, q1, out);
     double pull0 = Math.fma(gravity * first * c1, s0, out[1]);
     double pull1 = Math.fma(gravity * s1, Math.fma(first, c0, mass * offset), out[2]);
     loss.torques(c0, v0, v1, out);

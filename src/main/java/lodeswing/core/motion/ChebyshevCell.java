@@ -80,12 +80,11 @@ final class ChebyshevCell {
   }
 
   /**
-   * Value and first derivatives by u and v.
+   * First derivatives by u and v.
    *
-   * @param out receives p, dp/du, dp/dv
+   * @param out receives dp/du in out[1], dp/dv in out[2]
    */
-  static void gradient(double[] c, int o, double u, double v, double[] out) {
-    double p = 0;
+  static void slopes(double[] c, int o, double u, double v, double[] out) {
     double pu = 0;
     double pv = 0;
     for (int q = 7; q >= 0; q--) {
@@ -103,12 +102,11 @@ final class ChebyshevCell {
       d = Math.fma(d, u, a);
       a = Math.fma(a, u, c[o + 8 + q]);
       d = Math.fma(d, u, a);
-      a = Math.fma(a, u, c[o + q]);
-      pv = Math.fma(pv, v, p);
-      p = Math.fma(p, v, a);
+      if (q > 0) {
+        pv = Math.fma(pv, v, q * Math.fma(a, u, c[o + q]));
+      }
       pu = Math.fma(pu, v, d);
     }
-    out[0] = p;
     out[1] = pu;
     out[2] = pv;
   }

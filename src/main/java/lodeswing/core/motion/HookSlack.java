@@ -96,7 +96,7 @@ final class HookSlack implements Limit {
   /** The pull at zero speed without losses. */
   private double still(double q0, double q1, double s0) {
     double[] slopes = new double[3];
-    magnets.gradient(q0, q1, slopes);
+    magnets.slopes(q0, q1, slopes);
     double c1 = Angles.cosine(q1, Angles.sine(q1));
     double torque = gravity * first * c1 * s0 + slopes[1];
     return mass * gravity * c1 - first * s0 * torque / swing + axialForce.along(q0, q1);

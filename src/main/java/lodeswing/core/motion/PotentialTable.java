@@ -104,12 +104,12 @@ public final class PotentialTable implements AngleEnergy {
    * @param half half the square's side [rad]
    */
   public double uncovered(double half) {
-    return energy.uncovered(half);
+    return energy.directory().uncovered(half);
   }
 
-  /** The cell of a place, or -1 where none holds. */
-  public int cell(double beta, double alpha) {
-    return energy.find(beta, alpha);
+  /** Leads to the cells. */
+  public CellDirectory directory() {
+    return energy.directory();
   }
 
   /**
@@ -118,14 +118,6 @@ public final class PotentialTable implements AngleEnergy {
    */
   public double[] coefficients() {
     return energy.coefficients();
-  }
-
-  /**
-   * Middle of each cell and one over half its width: three numbers a cell; the table's own array,
-   * not to be changed.
-   */
-  public double[] frames() {
-    return energy.frames();
   }
 
   /** How many cells the table has. */
@@ -138,6 +130,16 @@ public final class PotentialTable implements AngleEnergy {
   public double value(double beta, double alpha) {
     int cell = energy.find(beta, alpha);
     return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
+  }
+
+  @Override
+  public void slopes(double beta, double alpha, double[] out) {
+    int cell = energy.find(beta, alpha);
+    if (cell < 0) {
+      source.slopes(beta, alpha, out);
+    } else {
+      energy.slopes(cell, beta, alpha, out);
+    }
   }
 
   @Override

@@ -59,6 +59,7 @@ final class VectorSwing {
 
   void atEnd(Plan plan, BenchMotion motion) {
     accelerations(plan, motion, LaneBlock.NEW, LaneBlock.NEW_F);
+    table.value(plan, motion.magnetEnergy(), LaneBlock.NEW, U);
     TwoAxisBody body = motion.layout().suspension().body();
     plan.add(() -> upperInertia(body, RATE0));
     plan.add(() -> kinetic(body, LaneBlock.NEW));
@@ -69,7 +70,7 @@ final class VectorSwing {
     TwoAxisBody body = motion.layout().suspension().body();
     double gravity = motion.layout().gravity();
     int speeds = state + 2 * LANES;
-    table.gradient(plan, motion.magnetEnergy(), state, U);
+    table.slopes(plan, motion.magnetEnergy(), state, U + LANES);
     sines.sineAndCosine(plan, state, S0, C0);
     sines.sineAndCosine(plan, state + LANES, S1, C1);
     losses(plan, motion.losses(), body, speeds);
