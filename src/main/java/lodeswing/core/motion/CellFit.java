@@ -9,7 +9,7 @@ final class CellFit {
   /** A split that gains less than this has met the source's own noise: the parent's error stays. */
   private static final double LEAST_GAIN = 3;
 
-  /** Errors above this many tolerances are never taken for noise. */
+  /** Errors above this many tolerances are never taken for noise, nor kept at the finest cut. */
   private static final double MOST_NOISE = 30;
 
   private static final double[] NODES =
@@ -118,7 +118,8 @@ final class CellFit {
     }
     valueError = worstValue;
     slopeError = worstSlope;
-    holds = relativeError <= 1 || LEAST_GAIN * relativeError > parentError;
+    boolean noise = LEAST_GAIN * relativeError > parentError;
+    holds = relativeError <= 1 || noise || level == CellTable.DEEPEST;
   }
 
   private double[] places(double middle, double[] shares) {

@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
  * <p>1. The square is cut into a coarse net of cells. A cell holds when, on a check grid of five by
  * five points where the interpolation error peaks, twice the greatest error of value and of slope
  * stays within the tolerances; else it is cut into four. A cell whose cut gains nothing has met the
- * rounding of the function itself and is kept with the error that it has. A cell that does not hold
- * at the finest cut has no polynomial, nor has one in which nothing matters: there the caller asks
- * the exact function.
+ * rounding of the function itself and is kept with the error that it has, and so is one of the
+ * finest cut whose error is at most thirty times what was asked for. Beyond that a cell has no
+ * polynomial, nor has one in which nothing matters: there the caller asks the exact function.
  *
  * <p>2. A {@link CellDirectory} leads from a place to its cell, so an evaluation costs the same
  * everywhere and for any number of magnets.

@@ -17,7 +17,8 @@ import lodeswing.core.rest.RestPoint.NearMagnet;
  * @param y plan position
  * @param energy potential energy there
  * @param barrier energy from there to the lowest way out
- * @param periods the shorter and the longer period of small swings
+ * @param periods the shorter and the longer period of small swings, the latter infinite where the
+ *     place stands for a ring
  * @param owner the magnet it lies over
  * @param near up to two magnets, the nearest first
  * @param overWeakField whether every magnet about it pushes the bob away
@@ -41,6 +42,16 @@ public record RestPlace(
   /** The id in answers. */
   public String id() {
     return "rest-" + (index + 1);
+  }
+
+  /** Whether it stands for a ring about the middle, a round valley: any place of it is as good. */
+  public boolean ring() {
+    return !Double.isFinite(periods.get(1));
+  }
+
+  /** Its distance from the middle, a ring's radius. */
+  public double radius() {
+    return Math.hypot(x, y);
   }
 
   /** What is kept of a rest point. */

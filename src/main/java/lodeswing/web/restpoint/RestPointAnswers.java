@@ -49,7 +49,12 @@ final class RestPointAnswers {
           .required(
               "periodsS",
               new ListShape(NUMBER, 1, 2),
-              "Periods of small swings there, short first.")
+              "Periods of small swings there, short first; on a ring the one across it.")
+          .optional(
+              "ringRadius",
+              NUMBER,
+              "Radius about the middle of the ring of which this is one place: any other is as"
+                  + " good.")
           .required("sentence", TEXT, "How a bob rests there, in words.")
           .build();
 
@@ -156,6 +161,9 @@ final class RestPointAnswers {
     members.put("id", place.id());
     members.put("x", length(place.x()));
     members.put("y", length(place.y()));
+    if (place.ring()) {
+      members.put("ringRadius", length(place.radius()));
+    }
     names.label(place.index()).ifPresent(label -> members.put("label", label));
     members.put("name", names.name(place.index()));
     putEnergy(members, "energy", place.energy());

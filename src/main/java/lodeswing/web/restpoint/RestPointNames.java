@@ -71,6 +71,12 @@ public final class RestPointNames {
   /** One sentence about how a bob rests there. */
   public String sentence(int index) {
     RestPlace place = places.get(index);
+    if (place.ring()) {
+      return "The bob comes to rest somewhere "
+          + ring(place)
+          + ": no place of it is lower than another"
+          + (place.overWeakField() ? ", and the magnet pushes the bob away." : ".");
+    }
     if (place.owner().isPresent()) {
       return "The bob comes to rest at " + magnet(place.owner().getAsInt()) + ".";
     }
@@ -88,7 +94,14 @@ public final class RestPointNames {
     return place.owner().isPresent() ? magnet(place.owner().getAsInt()) : words(place);
   }
 
+  private String ring(RestPlace place) {
+    return "on the ring " + length(place.radius()) + " from the middle";
+  }
+
   private String words(RestPlace place) {
+    if (place.ring()) {
+      return ring(place);
+    }
     if (place.near().isEmpty()) {
       return "the lowest point";
     }
@@ -110,13 +123,18 @@ public final class RestPointNames {
   }
 
   private String at(RestPlace place) {
-    String unit = shownPerUnit == 1 ? "" : " mm";
-    int digits = shownPerUnit == 1 ? 2 : 0;
-    return String.format(
-        Locale.ROOT,
-        "(%." + digits + "f, %." + digits + "f)%s",
-        place.x() * shownPerUnit,
-        place.y() * shownPerUnit,
-        unit);
+    return "(" + number(place.x()) + ", " + number(place.y()) + ")" + unit();
+  }
+
+  private String length(double length) {
+    return number(length) + unit();
+  }
+
+  private String number(double length) {
+    return String.format(Locale.ROOT, shownPerUnit == 1 ? "%.2f" : "%.0f", length * shownPerUnit);
+  }
+
+  private String unit() {
+    return shownPerUnit == 1 ? "" : " mm";
   }
 }

@@ -105,8 +105,12 @@ final class TraceAnswers {
     members.put("restPointId", place.id());
     words.names().label(index).ifPresent(label -> members.put("label", label));
     members.put("name", words.names().name(index));
-    members.put("x", length(place.x()));
-    members.put("y", length(place.y()));
+    if (place.ring()) {
+      members.put("ringRadius", length(place.radius()));
+    } else {
+      members.put("x", length(place.x()));
+      members.put("y", length(place.y()));
+    }
     return Body.of(members);
   }
 

@@ -93,6 +93,10 @@ final class TracePicture {
       return Optional.empty();
     }
     RestPlace place = answers.stored().places().get(path.restPoint().getAsInt());
+    if (place.ring()) {
+      // No place of a ring is the one, so none is marked.
+      return Optional.empty();
+    }
     return Optional.of(new Trail.End(place.x(), place.y(), answers.words().outcome()));
   }
 }

@@ -91,6 +91,9 @@ final class TraceShapes {
           .optional("restPointId", TEXT, "The rest point's id.")
           .optional("label", TEXT, "The label it stands for, by the rule of RestPoint.")
           .required("name", TEXT, "The label, or the place or the event in words.")
+          .optional("x", NUMBER, "The rest point; left out where any place of a ring may be it.")
+          .optional("y", NUMBER, "The rest point, likewise.")
+          .optional("ringRadius", NUMBER, "That ring's radius about the middle.")
           .build();
 
   /** Members that the answers of a trace and of an outcome share. */
