@@ -88,6 +88,7 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
     properties.put("logging.level.root", "WARN");
     properties.put("spring.main.banner-mode", "off");
     properties.put("server.shutdown", "immediate");
+    properties.put("lodeswing.warm-up", "false");
     for (String setting : settings) {
       int equals = setting.indexOf('=');
       properties.put(setting.substring(0, equals), setting.substring(equals + 1));

@@ -23,12 +23,13 @@ class LaneWiring {
 
   /** Always up: without vectors everything works, only slower. */
   @Bean
-  HealthIndicator lanesHealthIndicator(LaneProvider lanes) {
+  HealthIndicator lanesHealthIndicator(LaneProvider lanes, WarmUp warmUp) {
     return () ->
         Health.up()
             .withDetail("bits", lanes.bits())
             .withDetail("onVectors", lanes.onVectors())
             .withDetail("reason", lanes.reason())
+            .withDetail("warm", warmUp.over())
             .build();
   }
 }

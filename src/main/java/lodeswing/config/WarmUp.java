@@ -1,0 +1,100 @@
+package lodeswing.config;
+
+import java.util.List;
+import lodeswing.analysis.basin.BasinMap;
+import lodeswing.analysis.basin.BasinWindow;
+import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.SampleLayouts;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+/**
+ * Runs small maps of a sample of either model right after the start, in the background: until the
+ * compiler has seen the lanes at work they are a hundred times slower, and the first figure of a
+ * lesson would wait for it.
+ */
+@Component
+class WarmUp {
+
+  private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
+  private static final List<String> SAMPLES = List.of("paper-triangle", "three-stations");
+  private static final int ROUNDS = 12;
+  private static final int SIDE = 24;
+  private static final double LONGEST = 400;
+  private static final Tolerance TOLERANCE = Tolerance.of(1e-6);
+
+  /** Half of a window near the magnets, as a share of the greatest distance of a rest point. */
+  private static final double REACH = 1.2;
+
+  private final SampleLayouts samples;
+  private final Landscapes landscapes;
+  private final OutcomeFinders finders;
+  private final boolean wanted;
+  private volatile boolean over;
+
+  WarmUp(
+      SampleLayouts samples,
+      Landscapes landscapes,
+      OutcomeFinders finders,
+      @Value("${lodeswing.warm-up}") boolean wanted) {
+    this.samples = samples;
+    this.landscapes = landscapes;
+    this.finders = finders;
+    this.wanted = wanted;
+  }
+
+  @EventListener(ApplicationReadyEvent.class)
+  void begin() {
+    if (!wanted) {
+      over = true;
+      return;
+    }
+    Thread thread = new Thread(this::run, "warm-up");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /** Whether the lanes have been seen at work. */
+  boolean over() {
+    return over;
+  }
+
+  private void run() {
+    long begun = System.nanoTime();
+    try {
+      for (String name : SAMPLES) {
+        mapOf(landscapes.of(samples.get(name).document(), LayoutPlace.STORED));
+      }
+      LOG.info("Warmed up in {} s", (System.nanoTime() - begun) / 1_000_000_000);
+    } catch (RuntimeException e) {
+      LOG.warn("The warm-up failed; the first maps will be slow", e);
+    } finally {
+      over = true;
+    }
+  }
+
+  private void mapOf(Landscape landscape) {
+    double farthest =
+        landscape.restPoints().list().stream()
+            .mapToDouble(point -> Math.hypot(point.x(), point.y()))
+            .max()
+            .orElseThrow();
+    var window = new BasinWindow(0, 0, REACH * farthest);
+    for (int round = 0; round < ROUNDS; round++) {
+      BasinMap.of(
+          landscape,
+          PixelGrid.whole(window, SIDE, SIDE),
+          finders.of(landscape, TOLERANCE, LONGEST),
+          fraction -> {});
+    }
+  }
+}
