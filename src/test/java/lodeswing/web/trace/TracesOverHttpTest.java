@@ -109,6 +109,30 @@ class TracesOverHttpTest {
   }
 
   @Test
+  void picturesAreSmoothHoweverFarApartTheSamplesLie() {
+    String trace = "/v1/layouts/" + sample("three-stations") + "/trace?x=-70&y=30&durationS=4";
+    String usual = SERVICE.given().get(trace + "&format=svg").asString();
+    String coarse = SERVICE.given().get(trace + "&sampleIntervalS=0.5&format=svg").asString();
+    assertEquals(drawnPath(usual), drawnPath(coarse));
+    assertFalse(drawnPath(coarse).isEmpty(), coarse);
+    String self =
+        post(request(sample("three-stations"), ",\"durationS\":4,\"sampleIntervalS\":0.5"))
+            .jsonPath()
+            .getString("links.self");
+    assertEquals(drawnPath(usual), drawnPath(SERVICE.given().get(self + "/path").asString()));
+    Response posted = SERVICE.given().get(self);
+    assertTrue(posted.header("Cache-Status").contains("hit"), posted.header("Cache-Status"));
+    assertTrue(usual.length() < 30_000, usual.length() + " characters");
+  }
+
+  /** The data of the curves that show the path. */
+  private static List<String> drawnPath(String svg) {
+    String group = svg.substring(svg.indexOf("<g class=\"path\">"));
+    group = group.substring(0, group.indexOf("</g>"));
+    return group.lines().filter(line -> line.startsWith("<path")).toList();
+  }
+
+  @Test
   void thinnedPathStaysWithinItsTolerance() {
     String layout = sample("three-stations");
     JsonNode whole =
