@@ -7,8 +7,9 @@ import java.util.Optional;
 /**
  * Finds room for labels: of the places about a thing, the one that is nearest and covers least of
  * the path. No label covers another label, a mark or the line that leads to a label, and none of a
- * magnet covers another magnet; where no such place is left, there is none. Greedy and in a fixed
- * order, so the same picture gives the same places. Works in pixels of the page.
+ * magnet covers another magnet or is led to across one; where no such place is left, there is none.
+ * Greedy and in a fixed order, so the same picture gives the same places. Works in pixels of the
+ * page.
  */
 final class LabelPlacing {
   private static final double CELL = 4;
@@ -238,10 +239,10 @@ final class LabelPlacing {
     }
     Line leader = thing.lineTo(box);
     return new Candidate(
-        new Place(box, Optional.of(leader)), cost + LEADER_COST + cost(leader, thing));
+        new Place(box, Optional.of(leader)), cost + LEADER_COST + cost(leader, thing, magnet));
   }
 
-  private double cost(Line leader, Footprint thing) {
+  private double cost(Line leader, Footprint thing, boolean magnet) {
     double cost = 0;
     for (Box box : taken) {
       if (leader.meets(box) && !box.holds(thing.x(), thing.y())) {
@@ -254,7 +255,9 @@ final class LabelPlacing {
     for (Footprint other : magnets) {
       // A mark may lie on a magnet, which its leader has to leave.
       boolean beneath = other.holds(thing.x(), thing.y());
-      cost += !beneath && leader.passes(other) ? MAGNET_COST : 0;
+      if (!beneath && leader.passes(other)) {
+        cost += magnet ? Double.POSITIVE_INFINITY : MAGNET_COST;
+      }
     }
     return cost;
   }

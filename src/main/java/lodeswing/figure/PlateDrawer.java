@@ -167,14 +167,23 @@ final class PlateDrawer {
             true));
   }
 
-  private static List<String> attempts(PlateMagnet magnet) {
-    if (magnet.label().isEmpty()) {
-      return List.of(number(magnet));
+  private List<String> attempts(PlateMagnet magnet) {
+    List<String> attempts = new ArrayList<>();
+    if (!magnet.label().isEmpty()) {
+      attempts.add(PlainText.shortened(magnet.label(), LONGEST_LABEL));
+      String brief = PlainText.shortened(magnet.label(), SHORT_LABEL);
+      boolean shared =
+          magnets.stream()
+              .anyMatch(
+                  other ->
+                      !other.label().equals(magnet.label())
+                          && PlainText.shortened(other.label(), SHORT_LABEL).equals(brief));
+      if (!shared) {
+        attempts.add(brief);
+      }
     }
-    return List.of(
-        PlainText.shortened(magnet.label(), LONGEST_LABEL),
-        PlainText.shortened(magnet.label(), SHORT_LABEL),
-        number(magnet));
+    attempts.add(number(magnet));
+    return attempts;
   }
 
   private static String number(PlateMagnet magnet) {

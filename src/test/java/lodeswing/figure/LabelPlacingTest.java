@@ -115,6 +115,7 @@ class LabelPlacingTest {
       List<LabelPlacing.Line> leaders = Tags.leaders(drawing);
       for (LabelPlacing.Line leader : leaders) {
         assertTrue(boxes.stream().noneMatch(leader::meets), "a line runs through a tag");
+        assertEquals(1, magnets.stream().filter(leader::passes).count(), "across a magnet");
       }
     }
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import lodeswing.analysis.trace.PathCurve;
 import org.junit.jupiter.api.Test;
@@ -151,6 +152,53 @@ class PathFigureTest {
             "Dune at (−22.5, 39) mm (north pole up)")) {
       assertTrue(words.contains(part), words);
     }
+  }
+
+  @Test
+  void legendLeavesOutWhatIsNotSeenAndSaysWhatComesLater() {
+    Drawing shown = PathFigure.draw(brief(2, 0.08, OptionalDouble.of(9.5), 12));
+    String legend = String.join("\n", shown.legend().stream().map(LegendEntry::text).toList());
+    assertFalse(legend.contains("broken"), legend);
+    assertFalse(legend.contains("thin"), legend);
+    assertTrue(legend.contains("in the middle, settled at 12\u00a0s, later than the"), legend);
+    assertFalse(legend.contains("centre"), "the star hides the cross: " + legend);
+    String words = shown.alternative().description().replace('\u00a0', ' ');
+    assertTrue(words.contains("comes to rest in the middle, at (0, 0) mm, settled at 12 s, later"));
+    assertTrue(words.contains("trusted to its end"), words);
+
+    Drawing crossed = PathFigure.draw(brief(2, 0.08, OptionalDouble.of(1), 2));
+    String seen = String.join("\n", crossed.legend().stream().map(LegendEntry::text).toList());
+    assertTrue(seen.contains("broken after 1"), seen);
+    assertFalse(seen.contains("later than the picture"), seen);
+
+    Drawing hidden = PathFigure.draw(brief(2, 1e-4, OptionalDouble.of(1), 2));
+    String under = String.join("\n", hidden.legend().stream().map(LegendEntry::text).toList());
+    assertFalse(under.contains("broken"), under);
+  }
+
+  /** A bob that swings once through the middle, beside a magnet far off. */
+  private static PathPicture brief(
+      double until, double swing, OptionalDouble trusted, double settled) {
+    double[] t = new double[21];
+    double[][] at = new double[4][21];
+    for (int i = 0; i < t.length; i++) {
+      t[i] = until * i / 20;
+      at[0][i] = swing * Math.cos(3 * t[i]);
+      at[2][i] = -3 * swing * Math.sin(3 * t[i]);
+    }
+    Trail trail =
+        new Trail(
+            new PathCurve(t, at),
+            "",
+            new Trail.Horizons(
+                trusted, OptionalDouble.of(20), OptionalDouble.empty(), OptionalDouble.of(settled)),
+            List.of(),
+            new Trail.Start(swing, 0, 0, 0),
+            Optional.of(new Trail.End(0, 0, "in the middle", "in the middle")));
+    PlateMagnet magnet =
+        new PlateMagnet(1, 0.1, 0.1, new Outline.Round(0.01), PlateMagnet.Face.NORTH, "Tide");
+    return new PathPicture(
+        "", List.of(), Measure.BENCH, Optional.empty(), List.of(magnet), List.of(trail));
   }
 
   @Test
