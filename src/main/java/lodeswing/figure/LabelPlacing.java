@@ -2,20 +2,29 @@ package lodeswing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Finds room for labels: of a ring of places about a thing, the one that covers least of the path,
- * of other labels and of magnets. Greedy and in a fixed order, so the same picture gives the same
- * places. Works in pixels of the page.
+ * Finds room for labels: of the places about a thing, the one that is nearest and covers least of
+ * the path. No label covers another label, a mark or the line that leads to a label, and none of a
+ * magnet covers another magnet or is led to across one; where no such place is left, there is none.
+ * Greedy and in a fixed order, so the same picture gives the same places. Works in pixels of the
+ * page.
  */
 final class LabelPlacing {
   private static final double CELL = 4;
-  private static final double[] GAPS = {4, 13, 26, 42};
-  private static final int DIRECTIONS = 16;
+  private static final double[] GAPS = {4, 8, 13, 20, 30, 42, 58, 78};
+  private static final int DIRECTIONS = 24;
+
+  /** Distance from the thing beyond which a line leads to its label: less than a label's height. */
+  private static final double LED_BEYOND = 11;
+
+  private static final double DISTANCE_COST = 1.6;
+  private static final double LEADER_COST = 14;
   private static final double INK_COST = 9;
-  private static final double CLASH_COST = 5;
-  private static final double SOFT_COST = 0.8;
-  private static final double GAP_COST = 26;
+  private static final double MAGNET_COST = 240;
+  private static final double CROSSING_COST = 60;
+  private static final double DOUBT_COST = 40;
   private static final double SIDEWAYS_COST = 3;
 
   private final double left;
@@ -24,8 +33,9 @@ final class LabelPlacing {
   private final double bottom;
   private final int columns;
   private final boolean[] inked;
-  private final List<Box> hard = new ArrayList<>();
-  private final List<Box> soft = new ArrayList<>();
+  private final List<Box> taken = new ArrayList<>();
+  private final List<Line> leaders = new ArrayList<>();
+  private final List<Footprint> magnets = new ArrayList<>();
 
   LabelPlacing(Sheet sheet) {
     left = sheet.plotLeft();
@@ -43,10 +53,89 @@ final class LabelPlacing {
       return new Box(x - width / 2, y - height / 2, width, height);
     }
 
-    double shared(Box other) {
-      double w = Math.min(x + width, other.x + other.width) - Math.max(x, other.x);
-      double h = Math.min(y + height, other.y + other.height) - Math.max(y, other.y);
-      return w > 0 && h > 0 ? w * h : 0;
+    double middleX() {
+      return x + width / 2;
+    }
+
+    double middleY() {
+      return y + height / 2;
+    }
+
+    boolean covers(Box other) {
+      return x < other.x + other.width
+          && other.x < x + width
+          && y < other.y + other.height
+          && other.y < y + height;
+    }
+
+    boolean holds(double px, double py) {
+      return distance(px, py) == 0;
+    }
+
+    /** The place in it that is nearest to a place. */
+    double[] nearest(double px, double py) {
+      return new double[] {
+        Math.max(x, Math.min(x + width, px)), Math.max(y, Math.min(y + height, py))
+      };
+    }
+
+    double distance(double px, double py) {
+      return Math.hypot(
+          Math.max(0, Math.abs(px - middleX()) - width / 2),
+          Math.max(0, Math.abs(py - middleY()) - height / 2));
+    }
+
+    /** Half of the extent along a direction of length 1. */
+    double span(double nx, double ny) {
+      return width / 2 * Math.abs(nx) + height / 2 * Math.abs(ny);
+    }
+  }
+
+  /** A straight line that leads from a thing to its label. */
+  record Line(double fromX, double fromY, double toX, double toY) {
+
+    double length() {
+      return Math.hypot(toX - fromX, toY - fromY);
+    }
+
+    /** Whether it passes through a box: the part within each pair of sides (Liang and Barsky). */
+    boolean meets(Box box) {
+      double[] start = {fromX - box.x, fromY - box.y};
+      double[] way = {toX - fromX, toY - fromY};
+      double[] size = {box.width, box.height};
+      double in = 0;
+      double out = 1;
+      for (int axis = 0; axis < 2; axis++) {
+        if (way[axis] == 0) {
+          if (start[axis] <= 0 || start[axis] >= size[axis]) {
+            return false;
+          }
+        } else {
+          double one = -start[axis] / way[axis];
+          double other = (size[axis] - start[axis]) / way[axis];
+          in = Math.max(in, Math.min(one, other));
+          out = Math.min(out, Math.max(one, other));
+        }
+      }
+      return in < out;
+    }
+
+    boolean crosses(Line other) {
+      return side(other.fromX, other.fromY) * side(other.toX, other.toY) < 0
+          && other.side(fromX, fromY) * other.side(toX, toY) < 0;
+    }
+
+    private double side(double px, double py) {
+      return (toX - fromX) * (py - fromY) - (toY - fromY) * (px - fromX);
+    }
+
+    /** Whether its place nearest to the middle of a thing lies on the thing. */
+    boolean passes(Footprint thing) {
+      double dx = toX - fromX;
+      double dy = toY - fromY;
+      double along = (thing.x() - fromX) * dx + (thing.y() - fromY) * dy;
+      double share = Math.max(0, Math.min(1, along / Math.max(1e-9, dx * dx + dy * dy)));
+      return thing.holds(fromX + share * dx, fromY + share * dy);
     }
   }
 
@@ -54,10 +143,9 @@ final class LabelPlacing {
    * A place found.
    *
    * @param box where
-   * @param clear whether it covers no other label or mark
-   * @param far whether it stands off so far that a line should lead to it
+   * @param leader a line that leads to it, where it stands off or nearer to another thing
    */
-  record Place(Box box, boolean clear, boolean far) {}
+  record Place(Box box, Optional<Line> leader) {}
 
   /** Tells that the path runs along a straight piece. */
   void ink(double fromX, double fromY, double toX, double toY) {
@@ -76,58 +164,111 @@ final class LabelPlacing {
 
   /** Tells that a box must stay clear. */
   void keepClear(Box box) {
-    hard.add(box);
+    taken.add(box);
   }
 
-  /** Tells that a box should rather stay clear. */
-  void ratherClear(Box box) {
-    soft.add(box);
+  /** Tells where a magnet lies, which labels of others must not cover. */
+  void magnet(Footprint magnet) {
+    magnets.add(magnet);
   }
 
-  /** The best place for a box of a size beside a round thing; nothing is reserved yet. */
-  Place find(double x, double y, double reach, double width, double height) {
-    Box best = Box.about(x, y, width, height);
+  /** Takes a place that was found. */
+  void take(Place place) {
+    taken.add(place.box());
+    place.leader().ifPresent(leaders::add);
+  }
+
+  /** Whether a box lies in the plot, clear of all that is taken and of other magnets than one. */
+  boolean free(Box box, Footprint own) {
+    return clear(box) && magnets.stream().allMatch(m -> m.equals(own) || m.distance(box) > 0);
+  }
+
+  /** The best place for the label of a magnet; nothing is taken yet. */
+  Optional<Place> besideMagnet(Footprint magnet, double width, double height) {
+    return find(magnet, width, height, true);
+  }
+
+  /** The best place for the label of a mark, which may cover a magnet if it must. */
+  Optional<Place> besideMark(Footprint mark, double width, double height) {
+    return find(mark, width, height, false);
+  }
+
+  private Optional<Place> find(Footprint thing, double width, double height, boolean magnet) {
+    Optional<Place> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
-    boolean far = false;
-    for (int g = 0; g < GAPS.length; g++) {
-      double distance = reach + GAPS[g];
-      for (int d = 0; d < DIRECTIONS; d++) {
+    for (double gap : GAPS) {
+      for (int d = 0; d < DIRECTIONS && gap * DISTANCE_COST < least; d++) {
         double angle = 2 * Math.PI * d / DIRECTIONS;
-        double cx = x + Math.cos(angle) * (distance + width / 2);
-        double cy = y + Math.sin(angle) * (distance + height / 2);
-        Box box = Box.about(cx, cy, width, height);
-        double cost = cost(box) + g * GAP_COST + SIDEWAYS_COST * (1 - Math.cos(angle));
-        if (cost < least) {
-          least = cost;
-          best = box;
-          far = g > 0;
+        double ux = Math.cos(angle);
+        double uy = Math.sin(angle);
+        double away = thing.away(ux, uy, width, height, gap);
+        Box box = Box.about(thing.x() + away * ux, thing.y() + away * uy, width, height);
+        if (clear(box)) {
+          Candidate candidate = candidate(thing, box, magnet);
+          double cost = candidate.cost() + gap * DISTANCE_COST + SIDEWAYS_COST * (1 - ux);
+          if (cost < least) {
+            least = cost;
+            best = Optional.of(candidate.place());
+          }
         }
       }
     }
-    return new Place(best, clash(best) == 0 && outside(best) == 0, far);
+    return best;
   }
 
-  private double cost(Box box) {
-    double cost = CLASH_COST * clash(box) + 1000 * outside(box);
-    for (Box other : soft) {
-      cost += SOFT_COST * box.shared(other);
+  private record Candidate(Place place, double cost) {}
+
+  private Candidate candidate(Footprint thing, Box box, boolean magnet) {
+    double own = thing.distance(box);
+    double cost = INK_COST * inkUnder(box);
+    boolean doubtful = false;
+    for (Footprint other : magnets) {
+      if (other.equals(thing) || box.distance(other.x(), other.y()) > other.reach() + own + CELL) {
+        continue;
+      }
+      double distance = other.distance(box);
+      if (distance == 0) {
+        cost += magnet ? Double.POSITIVE_INFINITY : MAGNET_COST;
+      } else if (magnet && distance <= own + CELL) {
+        cost += DOUBT_COST;
+        doubtful |= distance <= own;
+      }
     }
-    return cost + INK_COST * inkUnder(box);
-  }
-
-  private double clash(Box box) {
-    double area = 0;
-    for (Box other : hard) {
-      area += box.shared(other);
+    if (own <= LED_BEYOND && !doubtful) {
+      return new Candidate(new Place(box, Optional.empty()), cost);
     }
-    return area;
+    Line leader = thing.lineTo(box);
+    return new Candidate(
+        new Place(box, Optional.of(leader)), cost + LEADER_COST + cost(leader, thing, magnet));
   }
 
-  private double outside(Box box) {
-    return Math.max(0, left - box.x())
-        + Math.max(0, box.x() + box.width() - right)
-        + Math.max(0, top - box.y())
-        + Math.max(0, box.y() + box.height() - bottom);
+  private double cost(Line leader, Footprint thing, boolean magnet) {
+    double cost = 0;
+    for (Box box : taken) {
+      if (leader.meets(box) && !box.holds(thing.x(), thing.y())) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    for (Line other : leaders) {
+      cost += leader.crosses(other) ? CROSSING_COST : 0;
+    }
+    for (Footprint other : magnets) {
+      // A mark may lie on a magnet, which its leader has to leave.
+      boolean beneath = other.holds(thing.x(), thing.y());
+      if (!beneath && leader.passes(other)) {
+        cost += magnet ? Double.POSITIVE_INFINITY : MAGNET_COST;
+      }
+    }
+    return cost;
+  }
+
+  private boolean clear(Box box) {
+    return box.x() >= left
+        && box.x() + box.width() <= right
+        && box.y() >= top
+        && box.y() + box.height() <= bottom
+        && taken.stream().noneMatch(box::covers)
+        && leaders.stream().noneMatch(leader -> leader.meets(box));
   }
 
   private int inkUnder(Box box) {

@@ -9,25 +9,12 @@ final class Leader {
 
   private Leader() {}
 
-  /**
-   * The line and its edge of paper.
-   *
-   * @param x centre of the thing [model units]
-   * @param y centre of the thing
-   * @param reach how far from the centre the line begins [px]
-   * @param box the label
-   */
-  static List<Shape> lines(Sheet sheet, double x, double y, double reach, LabelPlacing.Box box) {
-    double px = sheet.pixelX(x);
-    double py = sheet.pixelY(y);
-    double toX = Math.max(box.x(), Math.min(px, box.x() + box.width()));
-    double toY = Math.max(box.y() + 2, Math.min(py, box.y() + box.height() - 2));
-    double length = Math.max(1e-9, Math.hypot(toX - px, toY - py));
-    double share = Math.min(1, reach / length);
+  /** The line and its edge of paper. */
+  static List<Shape> lines(Sheet sheet, LabelPlacing.Line line) {
     Points points =
         new Points(
-            new double[] {sheet.modelX(px + share * (toX - px)), sheet.modelX(toX)},
-            new double[] {sheet.modelY(py + share * (toY - py)), sheet.modelY(toY)});
+            new double[] {sheet.modelX(line.fromX()), sheet.modelX(line.toX())},
+            new double[] {sheet.modelY(line.fromY()), sheet.modelY(line.toY())});
     return List.of(
         new Shape.Polyline(points, Stroke.solid(Tint.Role.PAPER, WIDTH + EDGE), 0),
         new Shape.Polyline(points, Stroke.solid(Tint.Role.INK, WIDTH), 0));

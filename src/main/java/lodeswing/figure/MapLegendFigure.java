@@ -9,6 +9,13 @@ public final class MapLegendFigure {
   private static final double WIDTH = 360;
   private static final double MARGIN = 14;
   private static final double LINE = 26;
+
+  /** From one line of a long name to the next. */
+  private static final double NEXT = 16;
+
+  /** More lines than the longest name takes, so that none is cut. */
+  private static final int MOST_LINES = 40;
+
   private static final double SIZE = 13;
   private static final double SMALL = 11;
   private static final int BOX = 24;
@@ -50,21 +57,27 @@ public final class MapLegendFigure {
    * @param alternative the legend in words
    */
   public static Drawing draw(List<Line> lines, String scale, AlternativeText alternative) {
-    List<String> notes = TextLines.wrapped(scale, SMALL, WIDTH - 2 * MARGIN, 4);
-    double height = 2 * MARGIN + lines.size() * LINE + notes.size() * 15 + 4;
-    List<Shape> shapes = new ArrayList<>();
-    shapes.add(
-        new Shape.Rectangle(
-            WIDTH / 2, -height / 2, WIDTH, height, 0, Style.filled(Tint.Role.PAPER)));
+    List<String> notes = TextLines.wrapped(scale, SMALL, WIDTH - 2 * MARGIN, MOST_LINES);
+    List<Shape> rows = new ArrayList<>();
     double y = MARGIN;
     for (Line line : lines) {
       List<Shape> parts = new ArrayList<>();
       swatch(line, y, parts);
-      String name = TextLines.wrapped(line.name(), SIZE, WIDTH - NAME_LEFT - MARGIN, 1).get(0);
-      parts.add(text(name, NAME_LEFT, y + 12.5, SIZE, Tint.Role.INK));
-      shapes.add(new Shape.Group("end", line.name(), parts));
-      y += LINE;
+      double baseline = y + 12.5;
+      for (String words :
+          TextLines.wrapped(line.name(), SIZE, WIDTH - NAME_LEFT - MARGIN, MOST_LINES)) {
+        parts.add(text(words, NAME_LEFT, baseline, SIZE, Tint.Role.INK));
+        baseline += NEXT;
+      }
+      rows.add(new Shape.Group("end", line.name(), parts));
+      y = Math.max(y + LINE, baseline - NEXT - 12.5 + LINE);
     }
+    double height = y + MARGIN + notes.size() * 15 + 4;
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(
+        new Shape.Rectangle(
+            WIDTH / 2, -height / 2, WIDTH, height, 0, Style.filled(Tint.Role.PAPER)));
+    shapes.addAll(rows);
     for (String note : notes) {
       shapes.add(text(note, MARGIN, y + 11, SMALL, Tint.Role.SOFT_INK));
       y += 15;

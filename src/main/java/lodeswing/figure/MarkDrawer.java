@@ -48,6 +48,18 @@ final class MarkDrawer {
     return new Shape.Group("marks", "", all);
   }
 
+  /** Whether a mark hides the cross at the centre; known once the marks are drawn. */
+  boolean hideCentre() {
+    for (Shape shape : marks) {
+      if (shape instanceof Shape.Symbol symbol
+          && Math.hypot(symbol.x(), symbol.y()) * sheet.scale()
+              < (symbol.size() + PlateDrawer.CENTRE / 2) / 2) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   static Style releaseStyle() {
     return Style.of(Tint.Role.PAPER, Stroke.solid(Tint.Role.INK, 2));
   }
@@ -83,15 +95,17 @@ final class MarkDrawer {
   private void rest(Trail trail, Trail.End end, List<Runnable> later) {
     symbol(Mark.STAR, end.x(), end.y(), REST, restStyle());
     OptionalDouble settled = trail.horizons().settledAt();
-    String text = settled.isPresent() ? "settled " + words.time(settled.getAsDouble()) : "rest";
+    String rest = settled.isPresent() ? "settled " + words.time(settled.getAsDouble()) : "rest";
+    String text = trail.restsLater() ? rest + ", later" : rest;
     later.add(() -> label(end.x(), end.y(), REST, named(trail, text)));
   }
 
   private void sealed(Trail trail, List<Runnable> later) {
     OptionalDouble at = trail.horizons().sealedAt();
     if (at.isPresent() && at.getAsDouble() <= trail.ends()) {
-      double x = trail.xAt(at.getAsDouble());
-      double y = trail.yAt(at.getAsDouble());
+      double[] place = trail.at(at.getAsDouble());
+      double x = place[0];
+      double y = place[1];
       symbol(Mark.DIAMOND, x, y, SEALED, sealedStyle());
       String text = "sealed " + words.time(at.getAsDouble());
       later.add(() -> label(x, y, SEALED, named(trail, text)));
@@ -99,7 +113,8 @@ final class MarkDrawer {
   }
 
   private void event(Trail trail, Trail.Happening event) {
-    symbol(Mark.CROSS, trail.xAt(event.time()), trail.yAt(event.time()), EVENT, eventStyle());
+    double[] at = trail.at(event.time());
+    symbol(Mark.CROSS, at[0], at[1], EVENT, eventStyle());
   }
 
   /** A bar across the path where a horizon lies. */
@@ -108,14 +123,12 @@ final class MarkDrawer {
       return;
     }
     double time = at.getAsDouble();
-    double x = trail.xAt(time);
-    double y = trail.yAt(time);
-    double step = (trail.ends() - trail.begins()) * 1e-3;
-    double dx = trail.xAt(time + step) - trail.xAt(time - step);
-    double dy = trail.yAt(time + step) - trail.yAt(time - step);
-    double length = Math.hypot(dx, dy);
-    double nx = length > 0 ? -dy / length : 0;
-    double ny = length > 0 ? dx / length : 1;
+    double[] place = trail.at(time);
+    double x = place[0];
+    double y = place[1];
+    double speed = Math.hypot(place[2], place[3]);
+    double nx = speed > 0 ? -place[3] / speed : 0;
+    double ny = speed > 0 ? place[2] / speed : 1;
     double half = BAR / 2 / sheet.scale();
     line(x - nx * half, y - ny * half, x + nx * half, y + ny * half, 2.2);
     labels.keepClear(LabelPlacing.Box.about(sheet.pixelX(x), sheet.pixelY(y), BAR, BAR));
@@ -140,20 +153,22 @@ final class MarkDrawer {
   }
 
   private void label(double x, double y, double size, String text) {
-    double px = sheet.pixelX(x);
-    double py = sheet.pixelY(y);
-    double width = TextWidth.of(text, SIZE);
-    LabelPlacing.Place place = labels.find(px, py, size / 2, width, SIZE + 2);
+    Footprint mark = new Footprint.Round(sheet.pixelX(x), sheet.pixelY(y), size / 2);
+    // Where there is no room the legend alone says it.
+    labels
+        .besideMark(mark, TextWidth.of(text, SIZE), SIZE + 2)
+        .ifPresent(place -> label(place, text));
+  }
+
+  private void label(LabelPlacing.Place place, String text) {
+    labels.take(place);
+    place.leader().ifPresent(line -> leaders.addAll(Leader.lines(sheet, line)));
     LabelPlacing.Box box = place.box();
-    labels.keepClear(box);
-    if (place.far()) {
-      leaders.addAll(Leader.lines(sheet, x, y, 0, box));
-    }
     texts.add(
         new Shape.Text(
             text,
             sheet.modelX(box.x()),
-            sheet.modelY(box.y() + box.height() / 2 + 0.36 * SIZE),
+            sheet.modelY(box.middleY() + 0.36 * SIZE),
             SIZE,
             Anchor.START,
             Tint.Role.INK,

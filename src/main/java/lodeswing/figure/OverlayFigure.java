@@ -59,6 +59,14 @@ public final class OverlayFigure {
     shapes.add(plate.outlines());
     shapes.add(new Shape.Group("rest-points", "", marks));
     shapes.add(plate.tags());
-    return new Drawing(window, WIDTH, shapes, List.of(), alternative);
+    StringBuilder words = new StringBuilder(alternative.description());
+    PathWords.append(
+        new PathLegend.Seen(false, false, plate.unlabelled(), plate.numbered(), List.of()), words);
+    return new Drawing(
+        window,
+        WIDTH,
+        shapes,
+        List.of(),
+        new AlternativeText(alternative.language(), alternative.title(), words.toString()));
   }
 }

@@ -3,6 +3,7 @@ package lodeswing.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lodeswing.analysis.trace.PathCurve;
 
 /**
  * The picture of a path: plate, magnets, the path that gains strength with time, its marks, scale
@@ -10,8 +11,8 @@ import java.util.Optional;
  *
  * <p>Older parts are paler and later parts lie on top. The line is thin beyond the time up to which
  * a hand can foretell it, and broken and paler beyond the time up to which the computation is
- * trusted. Lines are thinned to a tenth of a pixel, and further only where a path is so long that
- * the picture would pass {@link TrailDrawer#MOST_POINTS} points. The legend stands beside the plot.
+ * trusted. Curves are thinned to a tenth of a pixel, and further only where a path is so long that
+ * the picture would pass {@link TrailDrawer#MOST_PIECES} pieces. The legend stands beside the plot.
  */
 public final class PathFigure {
   private static final double TITLE_SIZE = 19;
@@ -42,14 +43,29 @@ public final class PathFigure {
     LabelPlacing labels = new LabelPlacing(sheet);
     List<Shape> shapes = new ArrayList<>();
     PlateDrawer plateDrawer = new PlateDrawer(sheet, picture.magnets(), labels);
+    boolean centre = plateDrawer.keepCentre();
     List<Shape> paths = new ArrayList<>();
+    List<PathLegend.Parts> parts = new ArrayList<>();
     for (int i = 0; i < picture.trails().size(); i++) {
-      paths.add(new TrailDrawer(sheet, picture.trails().get(i), i).draw(labels));
+      Trail trail = picture.trails().get(i);
+      TrailDrawer drawer = new TrailDrawer(sheet, trail, i);
+      paths.add(drawer.draw(labels));
+      parts.add(
+          new PathLegend.Parts(
+              drawer.seenAfter(trail.horizons().foretoldUntil().orElse(trail.ends())),
+              drawer.seenAfter(trail.horizons().trustedUntil().orElse(trail.ends()))));
     }
     MarkDrawer marks = new MarkDrawer(sheet, picture, labels);
     Shape.Group markGroup = marks.draw();
     Shape.Group tags = plateDrawer.tags();
-    List<LegendEntry> legend = PathLegend.of(picture, plate.isPresent());
+    PathLegend.Seen seen =
+        new PathLegend.Seen(
+            plate.isPresent(),
+            centre && !marks.hideCentre(),
+            plateDrawer.unlabelled(),
+            plateDrawer.numbered(),
+            parts);
+    List<LegendEntry> legend = PathLegend.of(picture, seen);
     LegendDrawer legendDrawer = new LegendDrawer(sheet, legend);
     Shape.Group legendGroup = legendDrawer.draw();
 
@@ -59,7 +75,7 @@ public final class PathFigure {
     ViewBox page = sheet.page(height);
     shapes.add(background(page));
     addTitle(title, sheet, shapes);
-    shapes.add(plateDrawer.plate(plate));
+    shapes.add(plateDrawer.plate(plate, seen.centre()));
     shapes.add(plateDrawer.magnets());
     shapes.addAll(paths);
     shapes.add(markGroup);
@@ -67,7 +83,7 @@ public final class PathFigure {
     shapes.add(ScaleBar.draw(sheet, picture.measure()));
     shapes.add(legendGroup);
     shapes.addAll(captions);
-    return new Drawing(page, Sheet.WIDTH, shapes, legend, PathWords.alternative(picture));
+    return new Drawing(page, Sheet.WIDTH, shapes, legend, PathWords.alternative(picture, seen));
   }
 
   private static Extent extentOf(PathPicture picture) {
@@ -79,11 +95,21 @@ public final class PathFigure {
     for (Trail trail : picture.trails()) {
       extent.add(trail.start().x(), trail.start().y(), 0);
       trail.end().ifPresent(end -> extent.add(end.x(), end.y(), 0));
-      for (int i = 0; i < trail.count(); i++) {
-        extent.add(trail.x(i), trail.y(i), 0);
-      }
+      addPath(extent, trail.curve());
     }
     return extent;
+  }
+
+  /** The knots and three places between two of them. */
+  private static void addPath(Extent extent, PathCurve curve) {
+    double[] at = new double[4];
+    for (int i = 0; i < curve.count(); i++) {
+      extent.add(curve.x(i), curve.y(i), 0);
+      for (int quarter = 1; quarter < 4 && i > 0; quarter++) {
+        curve.at(curve.t(i - 1) + (curve.t(i) - curve.t(i - 1)) * quarter / 4, at);
+        extent.add(at[0], at[1], 0);
+      }
+    }
   }
 
   private static void addPlate(Extent extent, Outline plate) {

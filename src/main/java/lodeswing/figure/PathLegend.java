@@ -17,22 +17,53 @@ final class PathLegend {
     this.words = new PathWords(picture.measure());
   }
 
-  static List<LegendEntry> of(PathPicture picture, boolean plateShown) {
+  /**
+   * What of all that may be drawn the picture shows.
+   *
+   * @param plate whether the plate's outline is shown
+   * @param centre whether the cross at the centre is seen
+   * @param unlabelled how many magnets bear neither label nor number
+   * @param numbered how many magnets bear their number in place of a label
+   * @param trails what is seen of each path
+   */
+  record Seen(boolean plate, boolean centre, int unlabelled, int numbered, List<Parts> trails) {
+    Seen {
+      trails = List.copyOf(trails);
+    }
+  }
+
+  /**
+   * Parts of a path.
+   *
+   * @param thin whether a part is seen that no hand can foretell
+   * @param broken whether a part is seen that is not to be trusted
+   */
+  record Parts(boolean thin, boolean broken) {}
+
+  static List<LegendEntry> of(PathPicture picture, Seen seen) {
     PathLegend legend = new PathLegend(picture);
     for (int i = 0; i < picture.trails().size(); i++) {
-      legend.lines(picture.trails().get(i), i);
+      legend.lines(picture.trails().get(i), i, seen.trails().get(i));
       legend.marks(picture.trails().get(i));
     }
     legend.faces();
-    legend.sign(Mark.PLUS, 13, Style.filled(Tint.Role.PLATE_EDGE), PathWords.CENTRE);
-    if (picture.plate().isPresent() && !plateShown) {
+    if (seen.centre()) {
+      legend.sign(Mark.PLUS, PlateDrawer.CENTRE, PlateDrawer.centreStyle(), PathWords.CENTRE);
+    }
+    if (seen.unlabelled() > 0) {
+      legend.line(List.of(), PathWords.unlabelled(seen.unlabelled()));
+    }
+    if (seen.numbered() > 0) {
+      legend.line(List.of(), PathWords.numbered(seen.numbered()));
+    }
+    if (picture.plate().isPresent() && !seen.plate()) {
       legend.line(
           List.of(Stroke.solid(Tint.Role.PLATE_EDGE, 1)), "the plate reaches beyond the picture");
     }
     return List.copyOf(legend.entries);
   }
 
-  private void lines(Trail trail, int index) {
+  private void lines(Trail trail, int index, Parts seen) {
     List<Stroke> fade = new ArrayList<>();
     for (int i = 0; i < FADE_PARTS; i++) {
       fade.add(
@@ -41,10 +72,9 @@ final class PathLegend {
     String span = words.time(trail.begins()) + " to " + words.time(trail.ends());
     line(fade, prefix(trail) + "path from " + span + ", stronger with time");
     Tint late = new Tint.Age(index, 0.75, true);
-    trail
-        .horizons()
-        .foretoldUntil()
-        .ifPresent(
+    trail.horizons().foretoldUntil().stream()
+        .filter(time -> seen.thin())
+        .forEach(
             time ->
                 line(
                     List.of(Stroke.solid(late, TrailDrawer.NARROW)),
@@ -52,10 +82,9 @@ final class PathLegend {
                         + "thin after "
                         + words.time(time)
                         + ": beyond what a hand can foretell"));
-    trail
-        .horizons()
-        .trustedUntil()
-        .ifPresent(
+    trail.horizons().trustedUntil().stream()
+        .filter(time -> seen.broken())
+        .forEach(
             time ->
                 line(
                     List.of(
@@ -69,7 +98,7 @@ final class PathLegend {
 
   private String sealed(Trail trail, double time) {
     String at = "sealed at " + words.time(time) + ": its end is decided";
-    return time <= trail.ends() ? at : at + ", later than the picture shows";
+    return time <= trail.ends() ? at : at + PathWords.LATER;
   }
 
   private void marks(Trail trail) {
@@ -96,7 +125,7 @@ final class PathLegend {
                     Mark.STAR,
                     MarkDrawer.REST,
                     MarkDrawer.restStyle(),
-                    prefix(trail) + words.rest(end, trail.horizons().settledAt())));
+                    prefix(trail) + words.rest(trail, end)));
     events(trail);
   }
 

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  */
 final class PathWords {
   static final String CENTRE = "centre";
+  static final String LATER = ", later than the picture shows";
   static final String SCALE = "Scale bar: ";
   private static final int MOST_NAMES = 8;
   private static final int LONGEST_NAME = 60;
@@ -40,11 +41,27 @@ final class PathWords {
     return withUnit("(" + pair + ")", measure.length());
   }
 
-  /** What became of the bob at its rest point. */
-  String rest(Trail.End end, OptionalDouble settledAt) {
+  /** What becomes of the bob at its rest point. */
+  String rest(Trail trail, Trail.End end) {
     String name = PlainText.shortened(end.name(), LONGEST_NAME);
-    String where = name.isEmpty() ? "at rest" : "at rest: " + name;
-    return settledAt.isPresent() ? where + ", settled at " + time(settledAt.getAsDouble()) : where;
+    return (name.isEmpty() ? "at rest" : "at rest: " + name) + settled(trail);
+  }
+
+  private String settled(Trail trail) {
+    OptionalDouble at = trail.horizons().settledAt();
+    return (at.isPresent() ? ", settled at " + time(at.getAsDouble()) : "")
+        + (trail.restsLater() ? LATER : "");
+  }
+
+  /** How many labels the picture leaves out. */
+  static String unlabelled(int count) {
+    return (count == 1 ? "1 label is" : count + " labels are") + " left out for want of room";
+  }
+
+  /** That magnets bear numbers in place of labels. */
+  static String numbered(int count) {
+    return (count == 1 ? "1 magnet bears its number" : count + " magnets bear their numbers")
+        + " for want of room";
   }
 
   static String face(PlateMagnet.Face face) {
@@ -67,13 +84,14 @@ final class PathWords {
   }
 
   /** The whole picture in words. */
-  static AlternativeText alternative(PathPicture picture) {
+  static AlternativeText alternative(PathPicture picture, PathLegend.Seen seen) {
     PathWords words = new PathWords(picture.measure());
     StringBuilder text = new StringBuilder();
     for (Trail trail : picture.trails()) {
       words.append(trail, text);
     }
     words.append(picture.magnets(), text);
+    append(seen, text);
     String subject =
         picture.trails().isEmpty() ? "Magnets on a plate" : "Path of a bob over magnets";
     String title = picture.title().isEmpty() ? subject : picture.title();
@@ -94,11 +112,11 @@ final class PathWords {
     }
     Trail.Horizons horizons = trail.horizons();
     if (trail.end().isPresent()) {
-      String name = trail.end().get().name();
+      String where = trail.end().get().where();
       text.append(" and comes to rest ");
-      text.append(name.isEmpty() ? "" : "at " + PlainText.shortened(name, LONGEST_NAME) + ", ");
+      text.append(where.isEmpty() ? "" : PlainText.shortened(where, LONGEST_NAME) + ", ");
       text.append("at ").append(place(trail.end().get().x(), trail.end().get().y()));
-      horizons.settledAt().ifPresent(at -> text.append(", settled at ").append(time(at)));
+      text.append(settled(trail));
       text.append(". ");
     } else {
       text.append(" and is still moving when the picture ends at ");
@@ -107,18 +125,29 @@ final class PathWords {
     horizons
         .sealedAt()
         .ifPresent(at -> text.append("Its end is decided from ").append(time(at)).append(" on. "));
-    if (horizons.trustedUntil().isPresent()) {
+    OptionalDouble trusted = trail.within(horizons.trustedUntil());
+    if (trusted.isPresent()) {
       text.append("The computed path is trusted until ");
-      text.append(time(horizons.trustedUntil().getAsDouble())).append(". ");
+      text.append(time(trusted.getAsDouble())).append(". ");
     } else {
       text.append("The computed path is trusted to its end. ");
     }
-    horizons
-        .foretoldUntil()
+    trail
+        .within(horizons.foretoldUntil())
         .ifPresent(
             at -> text.append("A hand can foretell it until ").append(time(at)).append(". "));
     for (Trail.Happening event : trail.happenings().stream().limit(MOST_NAMES).toList()) {
       text.append("At ").append(time(event.time())).append(": ").append(event.words()).append(". ");
+    }
+  }
+
+  /** What room did not allow. */
+  static void append(PathLegend.Seen seen, StringBuilder text) {
+    if (seen.unlabelled() > 0) {
+      text.append(" In the picture ").append(unlabelled(seen.unlabelled())).append('.');
+    }
+    if (seen.numbered() > 0) {
+      text.append(" In the picture ").append(numbered(seen.numbered())).append('.');
     }
   }
 

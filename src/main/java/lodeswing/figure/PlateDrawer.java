@@ -7,6 +7,11 @@ import java.util.Optional;
 /** Draws the plate, its magnets and the tags that say each magnet's pole and label. */
 final class PlateDrawer {
   static final double BADGE = 15;
+
+  /** Size of the cross at the centre. */
+  static final double CENTRE = 13;
+
+  private static final double HEIGHT = BADGE + 1;
   private static final double LETTER = 10.5;
   private static final double LABEL_SIZE = 12.5;
   private static final int LONGEST_LABEL = 24;
@@ -16,20 +21,21 @@ final class PlateDrawer {
   private final Sheet sheet;
   private final List<PlateMagnet> magnets;
   private final LabelPlacing labels;
+  private final List<Footprint> footprints;
+  private int unlabelled;
+  private int numbered;
 
   PlateDrawer(Sheet sheet, List<PlateMagnet> magnets, LabelPlacing labels) {
     this.sheet = sheet;
     this.magnets = magnets;
     this.labels = labels;
-    for (PlateMagnet magnet : magnets) {
-      double side = 1.8 * reach(magnet);
-      labels.ratherClear(
-          LabelPlacing.Box.about(sheet.pixelX(magnet.x()), sheet.pixelY(magnet.y()), side, side));
-    }
+    this.footprints =
+        magnets.stream().map(magnet -> Footprint.of(sheet, magnet, SPOT / 2)).toList();
+    footprints.forEach(labels::magnet);
   }
 
   /** The plate's surface with its outline, or the ground of the plot where none is known. */
-  Shape.Group plate(Optional<Outline> outline) {
+  Shape.Group plate(Optional<Outline> outline, boolean centreSeen) {
     Style style = Style.of(Tint.Role.PLATE, Stroke.solid(Tint.Role.PLATE_EDGE, 1));
     List<Shape> shapes = new ArrayList<>();
     if (outline.isPresent()) {
@@ -44,12 +50,32 @@ final class PlateDrawer {
               0,
               Style.filled(Tint.Role.PLATE)));
     }
-    shapes.add(centre());
-    return new Shape.Group("plate", PathWords.CENTRE, shapes);
+    if (centreSeen) {
+      shapes.add(new Shape.Symbol(Mark.PLUS, 0, 0, CENTRE, 0, centreStyle()));
+    }
+    return new Shape.Group("plate", centreSeen ? PathWords.CENTRE : "", shapes);
   }
 
-  private Shape centre() {
-    return new Shape.Symbol(Mark.PLUS, 0, 0, 13, 0, Style.filled(Tint.Role.PLATE_EDGE));
+  /** Whether no magnet hides the cross at the centre; keeps it clear of labels then. */
+  boolean keepCentre() {
+    double x = sheet.pixelX(0);
+    double y = sheet.pixelY(0);
+    for (int i = 0; i < magnets.size(); i++) {
+      boolean inHole =
+          magnets.get(i).outline() instanceof Outline.Annulus ring
+              && Math.hypot(magnets.get(i).x(), magnets.get(i).y())
+                  < ring.inner() - CENTRE / 2 / sheet.scale();
+      double[] near = footprints.get(i).nearest(x, y);
+      if (!inHole && Math.hypot(near[0] - x, near[1] - y) < CENTRE / 4) {
+        return false;
+      }
+    }
+    labels.keepClear(LabelPlacing.Box.about(x, y, CENTRE, CENTRE));
+    return true;
+  }
+
+  static Style centreStyle() {
+    return Style.filled(Tint.Role.PLATE_EDGE);
   }
 
   /** The magnets' outlines. */
@@ -85,59 +111,83 @@ final class PlateDrawer {
     return new Shape.Group("magnets", "", shapes);
   }
 
-  /** Pole and label of each magnet, where there is room: the label, cut short, or its number. */
+  /**
+   * Pole and label of each magnet, where there is room: the label, cut short, or its number. Where
+   * there is none, the pole alone, on the magnet.
+   */
   Shape.Group tags() {
     List<Shape> shapes = new ArrayList<>();
-    for (PlateMagnet magnet : magnets) {
-      tag(magnet, shapes);
+    for (int i = 0; i < magnets.size(); i++) {
+      tag(magnets.get(i), footprints.get(i), shapes);
     }
     return new Shape.Group("labels", "", shapes);
   }
 
-  private void tag(PlateMagnet magnet, List<Shape> shapes) {
-    double x = sheet.pixelX(magnet.x());
-    double y = sheet.pixelY(magnet.y());
-    double reach = reach(magnet);
-    LabelPlacing.Place place =
-        new LabelPlacing.Place(LabelPlacing.Box.about(x, y, BADGE, BADGE), false, false);
-    String words = "";
-    for (String attempt : attempts(magnet)) {
-      double width = BADGE + (attempt.isEmpty() ? 0 : 4 + TextWidth.of(attempt, LABEL_SIZE));
-      place = labels.find(x, y, reach, width, BADGE + 1);
-      words = attempt;
-      if (place.clear()) {
-        break;
+  /** How many magnets bear neither label nor number; known once the tags are drawn. */
+  int unlabelled() {
+    return unlabelled;
+  }
+
+  /** How many magnets bear their number in place of a label. */
+  int numbered() {
+    return numbered;
+  }
+
+  private void tag(PlateMagnet magnet, Footprint footprint, List<Shape> shapes) {
+    for (String words : attempts(magnet)) {
+      double width = BADGE + 4 + TextWidth.of(words, LABEL_SIZE);
+      Optional<LabelPlacing.Place> place = labels.besideMagnet(footprint, width, HEIGHT);
+      if (place.isPresent()) {
+        labels.take(place.get());
+        place.get().leader().ifPresent(line -> shapes.addAll(Leader.lines(sheet, line)));
+        tag(magnet.face(), words, place.get().box(), shapes);
+        numbered += !magnet.label().isEmpty() && words.equals(number(magnet)) ? 1 : 0;
+        return;
       }
     }
-    LabelPlacing.Box box = place.clear() ? place.box() : LabelPlacing.Box.about(x, y, BADGE, BADGE);
-    labels.keepClear(box);
-    if (place.clear() && place.far()) {
-      shapes.addAll(Leader.lines(sheet, magnet.x(), magnet.y(), reach, box));
-    }
-    double middle = box.y() + box.height() / 2;
-    badge(magnet.face(), box.x() + BADGE / 2, middle, shapes);
-    if (!words.isEmpty() && place.clear()) {
-      shapes.add(
-          new Shape.Text(
-              words,
-              sheet.modelX(box.x() + BADGE + 4),
-              sheet.modelY(middle + 0.36 * LABEL_SIZE),
-              LABEL_SIZE,
-              Anchor.START,
-              Tint.Role.INK,
-              true));
+    unlabelled++;
+    LabelPlacing.Box within =
+        LabelPlacing.Box.about(footprint.x(), footprint.y(), BADGE + 1, BADGE + 1);
+    if (labels.free(within, footprint)) {
+      labels.keepClear(within);
+      badge(magnet.face(), footprint.x(), footprint.y(), shapes);
     }
   }
 
-  private static List<String> attempts(PlateMagnet magnet) {
-    String number = String.valueOf(magnet.number());
-    if (magnet.label().isEmpty()) {
-      return List.of(number);
+  private void tag(PlateMagnet.Face face, String words, LabelPlacing.Box box, List<Shape> shapes) {
+    badge(face, box.x() + BADGE / 2, box.middleY(), shapes);
+    shapes.add(
+        new Shape.Text(
+            words,
+            sheet.modelX(box.x() + BADGE + 4),
+            sheet.modelY(box.middleY() + 0.36 * LABEL_SIZE),
+            LABEL_SIZE,
+            Anchor.START,
+            Tint.Role.INK,
+            true));
+  }
+
+  private List<String> attempts(PlateMagnet magnet) {
+    List<String> attempts = new ArrayList<>();
+    if (!magnet.label().isEmpty()) {
+      attempts.add(PlainText.shortened(magnet.label(), LONGEST_LABEL));
+      String brief = PlainText.shortened(magnet.label(), SHORT_LABEL);
+      boolean shared =
+          magnets.stream()
+              .anyMatch(
+                  other ->
+                      !other.label().equals(magnet.label())
+                          && PlainText.shortened(other.label(), SHORT_LABEL).equals(brief));
+      if (!shared) {
+        attempts.add(brief);
+      }
     }
-    return List.of(
-        PlainText.shortened(magnet.label(), LONGEST_LABEL),
-        PlainText.shortened(magnet.label(), SHORT_LABEL),
-        number);
+    attempts.add(number(magnet));
+    return attempts;
+  }
+
+  private static String number(PlateMagnet magnet) {
+    return String.valueOf(magnet.number());
   }
 
   private void badge(PlateMagnet.Face face, double x, double y, List<Shape> shapes) {
@@ -160,10 +210,6 @@ final class PlateDrawer {
             Anchor.MIDDLE,
             Tint.Role.PAPER,
             false));
-  }
-
-  private double reach(PlateMagnet magnet) {
-    return Math.max(SPOT / 2, magnet.outline().reach() * sheet.scale());
   }
 
   private static Shape outlined(Outline outline, double x, double y, Style style) {

@@ -33,6 +33,25 @@ public sealed interface Shape {
    */
   record Polyline(Points points, Stroke stroke, double dashOffset) implements Shape {}
 
+  /**
+   * An open line of cubic Bezier curves, each beginning where the last one ended.
+   *
+   * @param controls the first place, then for each curve its two controls and its end
+   * @param stroke how it is drawn
+   * @param dashOffset how far into the dash pattern it begins [px]
+   */
+  record Curve(Points controls, Stroke stroke, double dashOffset) implements Shape {
+
+    /**
+     * @throws IllegalArgumentException where the controls are not three a curve and one more
+     */
+    public Curve {
+      if (controls.count() % 3 != 1) {
+        throw new IllegalArgumentException("A curve has three controls a piece and its start.");
+      }
+    }
+  }
+
   /** A circle of a given radius [model units]. */
   record Circle(double x, double y, double radius, Style style) implements Shape {}
 

@@ -1,18 +1,13 @@
 package lodeswing.figure;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lodeswing.analysis.trace.PathCurve;
 
-/**
- * One path of the bob and what is known of it. Owns its arrays; they are copied in and never handed
- * out.
- */
+/** One path of the bob and what is known of it. */
 public final class Trail {
-  private final double[] t;
-  private final double[] x;
-  private final double[] y;
+  private final PathCurve curve;
   private final String name;
   private final Horizons horizons;
   private final List<Happening> happenings;
@@ -20,23 +15,21 @@ public final class Trail {
   private final Optional<End> end;
 
   /**
-   * @param samples the path itself
+   * @param curve the path itself
    * @param name what to call it where there are two; empty for a single one
    * @param horizons how far it can be trusted, and when its end was decided
    * @param happenings what befell the bob, in order of time
    * @param start how it was let go
-   * @param end where it came to rest; empty where it did not within the path
+   * @param end where it comes to rest, be it later than the path ends; empty where it does not
    */
   public Trail(
-      Samples samples,
+      PathCurve curve,
       String name,
       Horizons horizons,
       List<Happening> happenings,
       Start start,
       Optional<End> end) {
-    this.t = samples.t.clone();
-    this.x = samples.x.clone();
-    this.y = samples.y.clone();
+    this.curve = curve;
     this.name = PlainText.of(name);
     this.horizons = horizons;
     this.happenings = List.copyOf(happenings);
@@ -44,24 +37,9 @@ public final class Trail {
     this.end = end;
   }
 
-  /** How many samples the path has. */
-  public int count() {
-    return t.length;
-  }
-
-  /** Time of sample i. */
-  public double t(int i) {
-    return t[i];
-  }
-
-  /** x of sample i. */
-  public double x(int i) {
-    return x[i];
-  }
-
-  /** y of sample i. */
-  public double y(int i) {
-    return y[i];
+  /** The path itself. */
+  public PathCurve curve() {
+    return curve;
   }
 
   /** What to call it; may be empty. */
@@ -84,77 +62,36 @@ public final class Trail {
     return start;
   }
 
-  /** Where it came to rest. */
+  /** Where it comes to rest. */
   public Optional<End> end() {
     return end;
   }
 
-  /** Time of the first sample. */
+  /** Time of the first knot. */
   public double begins() {
-    return t[0];
+    return curve.t(0);
   }
 
-  /** Time of the last sample. */
+  /** Time of the last knot. */
   public double ends() {
-    return t[t.length - 1];
+    return curve.ends();
   }
 
-  /** x at a time, linear between samples; the nearest end's outside the path. */
-  public double xAt(double time) {
-    return at(time, x);
+  /** Whether the bob comes to rest after the path's end. */
+  boolean restsLater() {
+    return end.isPresent() && horizons.settledAt().orElse(Double.POSITIVE_INFINITY) > ends();
   }
 
-  /** y at a time, linear between samples; the nearest end's outside the path. */
-  public double yAt(double time) {
-    return at(time, y);
+  /** A time, where it lies before the path's end. */
+  OptionalDouble within(OptionalDouble time) {
+    return time.isPresent() && time.getAsDouble() < ends() ? time : OptionalDouble.empty();
   }
 
-  /** Samples to keep so that the path stays within a tolerance [model units]. */
-  int[] thinned(double tolerance) {
-    return PathThinning.indices(t, x, y, tolerance);
-  }
-
-  private double at(double time, double[] values) {
-    int place = Arrays.binarySearch(t, time);
-    if (place >= 0) {
-      return values[place];
-    }
-    int after = -place - 1;
-    if (after == 0) {
-      return values[0];
-    }
-    if (after == t.length) {
-      return values[t.length - 1];
-    }
-    double share = (time - t[after - 1]) / (t[after] - t[after - 1]);
-    return values[after - 1] + share * (values[after] - values[after - 1]);
-  }
-
-  /** A path as three arrays of one length: time and place [model units]. */
-  public static final class Samples {
-    /** The most samples that a picture takes. */
-    public static final int MOST = 200_000;
-
-    private final double[] t;
-    private final double[] x;
-    private final double[] y;
-
-    /**
-     * @param t times, strictly rising; the array is read once and not kept
-     * @param x first coordinate
-     * @param y second coordinate
-     * @throws IllegalArgumentException where the arrays are empty, longer than {@link #MOST},
-     *     differ in length, hold a value that is not finite, or the times do not rise
-     */
-    public Samples(double[] t, double[] x, double[] y) {
-      if (t.length == 0 || t.length > MOST) {
-        throw new IllegalArgumentException("A path has 1 to " + MOST + " samples.");
-      }
-      PathThinning.check(t, x, y, 0);
-      this.t = t.clone();
-      this.x = x.clone();
-      this.y = y.clone();
-    }
+  /** Place and velocity {x, y, vx, vy} at a time; the nearest end's place outside the path. */
+  double[] at(double time) {
+    double[] at = new double[4];
+    curve.at(time, at);
+    return at;
   }
 
   /**
@@ -193,7 +130,7 @@ public final class Trail {
   }
 
   /**
-   * How the bob was let go, at the first sample.
+   * How the bob was let go, at the first knot.
    *
    * @param x place [model units]
    * @param y place
@@ -209,17 +146,19 @@ public final class Trail {
   }
 
   /**
-   * Where the bob came to rest.
+   * Where the bob comes to rest.
    *
    * @param x place [model units]
    * @param y place
    * @param name the label or the name of the rest point
+   * @param where the same to follow the word "rest", such as "at Tide" or "in the middle"
    */
-  public record End(double x, double y, String name) {
+  public record End(double x, double y, String name, String where) {
 
-    /** Clears the name of anything that is not text. */
+    /** Clears the texts of anything that is not text. */
     public End {
       name = PlainText.of(name);
+      where = PlainText.of(where);
     }
   }
 }

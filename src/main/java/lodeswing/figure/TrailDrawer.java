@@ -4,58 +4,77 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import lodeswing.analysis.trace.PathCurve;
 
-/** Turns one path into lines: cut by time into steps of strength and at its horizons. */
+/** Turns one path into curves: cut by time into steps of strength and at its horizons. */
 final class TrailDrawer {
-  /** Points of one path in a picture at most, before it is cut into steps. */
-  static final int MOST_POINTS = 12_000;
+  /** Pieces of one path in a picture at most, before it is cut into steps. */
+  static final int MOST_PIECES = 6_000;
 
-  /** Greatest distance of the drawn line from the path [px], where the path is not too long. */
+  /** Greatest distance of the drawn curve from the path [px], where the path is not too long. */
   static final double TOLERANCE = 0.1;
 
   static final double WIDE = 2.1;
   static final double NARROW = 1.15;
   private static final int STEPS = 40;
 
+  /** Length of the chords by which a curve is measured, about [px]. */
+  private static final double CHORD = 3;
+
+  private static final int MOST_CHORDS = 64;
+
   private final Sheet sheet;
   private final Trail trail;
   private final int index;
-  private final int[] kept;
+  private final PathCurve curve;
 
   TrailDrawer(Sheet sheet, Trail trail, int index) {
     this.sheet = sheet;
     this.trail = trail;
     this.index = index;
     double tolerance = TOLERANCE / sheet.scale();
-    int[] some = trail.thinned(tolerance);
-    while (some.length > MOST_POINTS) {
-      tolerance *= 1.5;
-      some = trail.thinned(tolerance);
+    PathCurve thinned = trail.curve().thinned(tolerance);
+    while (thinned.count() > MOST_PIECES) {
+      tolerance *= 2;
+      thinned = trail.curve().thinned(tolerance);
     }
-    this.kept = some;
+    this.curve = thinned;
   }
 
-  /** The path as lines; tells the labels where its ink lies. */
+  /** The path as curves; tells the labels where its ink lies. */
   Shape.Group draw(LabelPlacing labels) {
     List<Shape> lines = new ArrayList<>();
     double dashOffset = 0;
     int next = 1;
     double from = trail.begins();
     for (double to : cuts()) {
-      List<double[]> points = new ArrayList<>();
-      points.add(pointAt(from, next));
-      while (next < kept.length && trail.t(kept[next]) < to) {
-        points.add(new double[] {trail.x(kept[next]), trail.y(kept[next])});
+      List<double[]> knots = new ArrayList<>();
+      knots.add(knot(from));
+      while (next < curve.count() && curve.t(next) < to) {
+        knots.add(knot(curve.t(next)));
         next++;
       }
-      points.add(pointAt(to, Math.min(next, kept.length - 1)));
+      knots.add(knot(to));
       Stroke stroke = stroke(index, trail, (from + to) / 2);
-      double length = ink(points, labels);
-      lines.add(new Shape.Polyline(collected(points), stroke, dashOffset));
+      Points controls = controls(knots);
+      double length = ink(controls, labels);
+      lines.add(new Shape.Curve(controls, stroke, dashOffset));
       dashOffset = stroke.dash() == Dash.SOLID ? 0 : dashOffset + length;
       from = to;
     }
     return new Shape.Group("path", trail.name(), lines);
+  }
+
+  /** Whether the path after a time is seen: where it leaves the surroundings of its last place. */
+  boolean seenAfter(double time) {
+    double hidden = MarkDrawer.REST / 2 / sheet.scale();
+    double[] last = trail.at(trail.ends());
+    double[] first = trail.at(Math.min(time, trail.ends()));
+    boolean seen = Math.hypot(first[0] - last[0], first[1] - last[1]) > hidden;
+    for (int i = curve.count() - 1; !seen && i >= 0 && curve.t(i) > time; i--) {
+      seen = Math.hypot(curve.x(i) - last[0], curve.y(i) - last[1]) > hidden;
+    }
+    return seen && time < trail.ends();
   }
 
   /** How the path looks at a time. */
@@ -86,37 +105,65 @@ final class TrailDrawer {
     return cuts;
   }
 
-  /** The drawn line at a time, on the chord that ends at the kept sample numbered {@code upper}. */
-  private double[] pointAt(double time, int upper) {
-    int a = kept[Math.max(0, upper - 1)];
-    int b = kept[upper];
-    double span = trail.t(b) - trail.t(a);
-    double share = span > 0 ? (time - trail.t(a)) / span : 0;
-    return new double[] {
-      trail.x(a) + share * (trail.x(b) - trail.x(a)), trail.y(a) + share * (trail.y(b) - trail.y(a))
-    };
+  private double[] knot(double time) {
+    double[] at = new double[5];
+    curve.at(time, at);
+    at[4] = time;
+    return at;
   }
 
-  private double ink(List<double[]> points, LabelPlacing labels) {
+  /** Bezier's controls: a third of the way along the velocities from each end of a piece. */
+  private static Points controls(List<double[]> knots) {
+    double[] x = new double[3 * knots.size() - 2];
+    double[] y = new double[x.length];
+    for (int i = 0; i < knots.size(); i++) {
+      double[] knot = knots.get(i);
+      int k = 3 * i;
+      x[k] = knot[0];
+      y[k] = knot[1];
+      if (i > 0) {
+        double third = (knot[4] - knots.get(i - 1)[4]) / 3;
+        x[k - 1] = knot[0] - third * knot[2];
+        y[k - 1] = knot[1] - third * knot[3];
+      }
+      if (i < knots.size() - 1) {
+        double third = (knots.get(i + 1)[4] - knot[4]) / 3;
+        x[k + 1] = knot[0] + third * knot[2];
+        y[k + 1] = knot[1] + third * knot[3];
+      }
+    }
+    return new Points(x, y);
+  }
+
+  /** Inks the curve for the labels by chords; answers its length [px]. */
+  private double ink(Points controls, LabelPlacing labels) {
     double length = 0;
-    for (int i = 1; i < points.size(); i++) {
-      double x = sheet.pixelX(points.get(i)[0]);
-      double y = sheet.pixelY(points.get(i)[1]);
-      double fromX = sheet.pixelX(points.get(i - 1)[0]);
-      double fromY = sheet.pixelY(points.get(i - 1)[1]);
-      labels.ink(fromX, fromY, x, y);
-      length += Math.hypot(x - fromX, y - fromY);
+    for (int k = 0; k + 3 < controls.count(); k += 3) {
+      double[] x = new double[4];
+      double[] y = new double[4];
+      double polygon = 0;
+      for (int i = 0; i < 4; i++) {
+        x[i] = sheet.pixelX(controls.x(k + i));
+        y[i] = sheet.pixelY(controls.y(k + i));
+        polygon += i > 0 ? Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]) : 0;
+      }
+      int chords = (int) Math.min(MOST_CHORDS, 1 + Math.floor(polygon / CHORD));
+      double fromX = x[0];
+      double fromY = y[0];
+      for (int i = 1; i <= chords; i++) {
+        double toX = bezier(x, (double) i / chords);
+        double toY = bezier(y, (double) i / chords);
+        labels.ink(fromX, fromY, toX, toY);
+        length += Math.hypot(toX - fromX, toY - fromY);
+        fromX = toX;
+        fromY = toY;
+      }
     }
     return length;
   }
 
-  private static Points collected(List<double[]> points) {
-    double[] x = new double[points.size()];
-    double[] y = new double[points.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = points.get(i)[0];
-      y[i] = points.get(i)[1];
-    }
-    return new Points(x, y);
+  private static double bezier(double[] p, double s) {
+    double r = 1 - s;
+    return r * r * (r * p[0] + 3 * s * p[1]) + s * s * (3 * r * p[2] + s * p[3]);
   }
 }

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
+import lodeswing.analysis.trace.PathCurve;
 import org.junit.jupiter.api.Test;
 
 class PathFigureTest {
+  private static final int LONG = 200_000;
   private final PathPicture picture = PictureScenes.threeStations("Tide", "Dune", "Reef");
   private final Drawing drawing = PathFigure.draw(picture);
 
@@ -30,29 +33,49 @@ class PathFigureTest {
   }
 
   @Test
-  void pathKeepsWithinATenthOfAPixelOfEverySample() {
-    Trail trail = picture.trails().get(0);
-    List<Shape.Polyline> lines = lines(drawing, "path");
+  void pathKeepsWithinATenthOfAPixelOfEveryKnot() {
+    PathCurve curve = picture.trails().get(0).curve();
+    List<double[]> drawn = new ArrayList<>();
+    for (Shape.Curve line : curves(drawing)) {
+      drawn.addAll(places(line));
+    }
     double worst = 0;
-    for (int i = 0; i < trail.count(); i += 7) {
+    for (int i = 0; i < curve.count(); i += 7) {
       double nearest = Double.POSITIVE_INFINITY;
-      for (Shape.Polyline line : lines) {
-        for (int k = 1; k < line.points().count(); k++) {
-          nearest = Math.min(nearest, distance(line.points(), k, trail.x(i), trail.y(i)));
-        }
+      for (int k = 1; k < drawn.size(); k++) {
+        nearest =
+            Math.min(nearest, distance(drawn.get(k - 1), drawn.get(k), curve.x(i), curve.y(i)));
       }
       worst = Math.max(worst, nearest * drawing.scale());
     }
     double found = worst;
-    assertTrue(found <= 0.1 + 1e-9, () -> found + " px");
+    assertTrue(found <= 0.105, () -> found + " px");
+  }
+
+  @Test
+  void pathHasNoCorners() {
+    double[] before = new double[0];
+    for (Shape.Curve line : curves(drawing)) {
+      List<double[]> places = places(line);
+      for (int k = 1; k < places.size(); k++) {
+        double dx = places.get(k)[0] - places.get(k - 1)[0];
+        double dy = places.get(k)[1] - places.get(k - 1)[1];
+        double length = Math.hypot(dx, dy);
+        if (before.length > 0 && length * drawing.scale() > 0.2) {
+          double turn = Math.acos(Math.min(1, (dx * before[0] + dy * before[1]) / length));
+          assertTrue(turn < 0.15, () -> "turns by " + turn);
+        }
+        before = length > 0 ? new double[] {dx / length, dy / length} : before;
+      }
+    }
   }
 
   @Test
   void pathGainsStrengthBreaksAtItsHorizonsAndNeverHasGaps() {
-    List<Shape.Polyline> lines = lines(drawing, "path");
+    List<Shape.Curve> lines = curves(drawing);
     double progress = -1;
     for (int i = 0; i < lines.size(); i++) {
-      Shape.Polyline line = lines.get(i);
+      Shape.Curve line = lines.get(i);
       Tint.Age age = (Tint.Age) line.stroke().tint();
       assertTrue(age.progress() > progress);
       progress = age.progress();
@@ -61,21 +84,21 @@ class PathFigureTest {
       assertEquals(middle < 9.5 ? Dash.SOLID : Dash.DASHED, line.stroke().dash());
       assertEquals(middle < 4.25, line.stroke().width() > 2);
       if (i > 0) {
-        Points before = lines.get(i - 1).points();
-        assertEquals(before.x(before.count() - 1), line.points().x(0), 1e-12);
-        assertEquals(before.y(before.count() - 1), line.points().y(0), 1e-12);
+        Points before = lines.get(i - 1).controls();
+        assertEquals(before.x(before.count() - 1), line.controls().x(0), 1e-12);
+        assertEquals(before.y(before.count() - 1), line.controls().y(0), 1e-12);
       }
     }
   }
 
   @Test
   void longPathsGivePicturesOfBoundedSize() {
-    Drawing drawn = PathFigure.draw(PictureScenes.pathAlone(Trail.Samples.MOST));
-    int points = lines(drawn, "path").stream().mapToInt(line -> line.points().count()).sum();
-    assertTrue(points < 2_000, () -> points + " points");
-    Drawing noise = PathFigure.draw(noise(Trail.Samples.MOST));
-    int most = lines(noise, "path").stream().mapToInt(line -> line.points().count()).sum();
-    assertTrue(most <= TrailDrawer.MOST_POINTS + 100, () -> most + " points");
+    Drawing drawn = PathFigure.draw(PictureScenes.pathAlone(LONG));
+    int controls = curves(drawn).stream().mapToInt(line -> line.controls().count()).sum();
+    assertTrue(controls < 1_000, () -> controls + " controls");
+    Drawing noise = PathFigure.draw(noise(LONG));
+    int most = curves(noise).stream().mapToInt(line -> line.controls().count()).sum();
+    assertTrue(most <= 3 * (TrailDrawer.MOST_PIECES + 100), () -> most + " controls");
   }
 
   @Test
@@ -132,6 +155,53 @@ class PathFigureTest {
   }
 
   @Test
+  void legendLeavesOutWhatIsNotSeenAndSaysWhatComesLater() {
+    Drawing shown = PathFigure.draw(brief(2, 0.08, OptionalDouble.of(9.5), 12));
+    String legend = String.join("\n", shown.legend().stream().map(LegendEntry::text).toList());
+    assertFalse(legend.contains("broken"), legend);
+    assertFalse(legend.contains("thin"), legend);
+    assertTrue(legend.contains("in the middle, settled at 12\u00a0s, later than the"), legend);
+    assertFalse(legend.contains("centre"), "the star hides the cross: " + legend);
+    String words = shown.alternative().description().replace('\u00a0', ' ');
+    assertTrue(words.contains("comes to rest in the middle, at (0, 0) mm, settled at 12 s, later"));
+    assertTrue(words.contains("trusted to its end"), words);
+
+    Drawing crossed = PathFigure.draw(brief(2, 0.08, OptionalDouble.of(1), 2));
+    String seen = String.join("\n", crossed.legend().stream().map(LegendEntry::text).toList());
+    assertTrue(seen.contains("broken after 1"), seen);
+    assertFalse(seen.contains("later than the picture"), seen);
+
+    Drawing hidden = PathFigure.draw(brief(2, 1e-4, OptionalDouble.of(1), 2));
+    String under = String.join("\n", hidden.legend().stream().map(LegendEntry::text).toList());
+    assertFalse(under.contains("broken"), under);
+  }
+
+  /** A bob that swings once through the middle, beside a magnet far off. */
+  private static PathPicture brief(
+      double until, double swing, OptionalDouble trusted, double settled) {
+    double[] t = new double[21];
+    double[][] at = new double[4][21];
+    for (int i = 0; i < t.length; i++) {
+      t[i] = until * i / 20;
+      at[0][i] = swing * Math.cos(3 * t[i]);
+      at[2][i] = -3 * swing * Math.sin(3 * t[i]);
+    }
+    Trail trail =
+        new Trail(
+            new PathCurve(t, at),
+            "",
+            new Trail.Horizons(
+                trusted, OptionalDouble.of(20), OptionalDouble.empty(), OptionalDouble.of(settled)),
+            List.of(),
+            new Trail.Start(swing, 0, 0, 0),
+            Optional.of(new Trail.End(0, 0, "in the middle", "in the middle")));
+    PlateMagnet magnet =
+        new PlateMagnet(1, 0.1, 0.1, new Outline.Round(0.01), PlateMagnet.Face.NORTH, "Tide");
+    return new PathPicture(
+        "", List.of(), Measure.BENCH, Optional.empty(), List.of(magnet), List.of(trail));
+  }
+
+  @Test
   void twoHundredMagnetsAreDrawnWithoutCoveringTheLegend() {
     Drawing drawn = PathFigure.draw(PictureScenes.manyStations(200));
     double legendLeft =
@@ -154,7 +224,7 @@ class PathFigureTest {
       }
       Trail still =
           new Trail(
-              new Trail.Samples(t, new double[count], new double[count]),
+              new PathCurve(t, new double[4][count]),
               "",
               Trail.Horizons.none(),
               List.of(),
@@ -189,7 +259,7 @@ class PathFigureTest {
     }
     Trail trail =
         new Trail(
-            new Trail.Samples(t, x, y),
+            new PathCurve(t, x, y, new double[count], new double[count]),
             "",
             Trail.Horizons.none(),
             List.of(),
@@ -211,12 +281,33 @@ class PathFigureTest {
     return all;
   }
 
-  private static List<Shape.Polyline> lines(Drawing drawing, String role) {
+  private static List<Shape.Curve> curves(Drawing drawing) {
     return drawing.shapes().stream()
-        .filter(shape -> shape instanceof Shape.Group group && group.role().equals(role))
+        .filter(shape -> shape instanceof Shape.Group group && group.role().equals("path"))
         .flatMap(shape -> ((Shape.Group) shape).shapes().stream())
-        .map(Shape.Polyline.class::cast)
+        .map(Shape.Curve.class::cast)
         .toList();
+  }
+
+  /** Places on a curve, 64 a piece. */
+  private static List<double[]> places(Shape.Curve line) {
+    Points p = line.controls();
+    List<double[]> places = new ArrayList<>();
+    places.add(new double[] {p.x(0), p.y(0)});
+    for (int k = 0; k + 3 < p.count(); k += 3) {
+      for (int i = 1; i <= 64; i++) {
+        double s = i / 64.0;
+        double r = 1 - s;
+        double[] weights = {r * r * r, 3 * r * r * s, 3 * r * s * s, s * s * s};
+        double[] place = new double[2];
+        for (int w = 0; w < 4; w++) {
+          place[0] += weights[w] * p.x(k + w);
+          place[1] += weights[w] * p.y(k + w);
+        }
+        places.add(place);
+      }
+    }
+    return places;
   }
 
   private static List<String> texts(Drawing drawing) {
@@ -234,13 +325,15 @@ class PathFigureTest {
     if (shape instanceof Shape.Text text) {
       return box(text, drawing);
     }
-    if (shape instanceof Shape.Polyline line) {
+    if (shape instanceof Shape.Polyline || shape instanceof Shape.Curve) {
       double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-      for (int i = 0; i < line.points().count(); i++) {
-        box[0] = Math.min(box[0], line.points().x(i));
-        box[1] = Math.min(box[1], line.points().y(i));
-        box[2] = Math.max(box[2], line.points().x(i));
-        box[3] = Math.max(box[3], line.points().y(i));
+      Points points =
+          shape instanceof Shape.Polyline line ? line.points() : ((Shape.Curve) shape).controls();
+      for (int i = 0; i < points.count(); i++) {
+        box[0] = Math.min(box[0], points.x(i));
+        box[1] = Math.min(box[1], points.y(i));
+        box[2] = Math.max(box[2], points.x(i));
+        box[3] = Math.max(box[3], points.y(i));
       }
       return box;
     }
@@ -275,14 +368,12 @@ class PathFigureTest {
     return new double[] {left, text.y() - 0.1 * size, left + width, text.y() + 0.75 * size};
   }
 
-  private static double distance(Points points, int k, double x, double y) {
-    double ax = points.x(k - 1);
-    double ay = points.y(k - 1);
-    double dx = points.x(k) - ax;
-    double dy = points.y(k) - ay;
+  private static double distance(double[] from, double[] to, double x, double y) {
+    double dx = to[0] - from[0];
+    double dy = to[1] - from[1];
     double square = dx * dx + dy * dy;
-    double along = square > 0 ? ((x - ax) * dx + (y - ay) * dy) / square : 0;
+    double along = square > 0 ? ((x - from[0]) * dx + (y - from[1]) * dy) / square : 0;
     double share = Math.min(1, Math.max(0, along));
-    return Math.hypot(ax + share * dx - x, ay + share * dy - y);
+    return Math.hypot(from[0] + share * dx - x, from[1] + share * dy - y);
   }
 }

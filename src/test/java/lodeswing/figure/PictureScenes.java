@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lodeswing.analysis.trace.PathCurve;
 
 /** Scenes that the tests of drawings and of their writers share. */
 public final class PictureScenes {
@@ -34,6 +35,28 @@ public final class PictureScenes {
         List.of(trail(2_000, labels[0])));
   }
 
+  /** Four long blocks, two of them turned, and no path. */
+  public static PathPicture bars() {
+    List<PlateMagnet> magnets = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      magnets.add(
+          new PlateMagnet(
+              i + 1,
+              i % 2 == 0 ? -0.045 : 0.045,
+              i < 2 ? -0.045 : 0.045,
+              new Outline.Oblong(0.06, 0.012, i < 2 ? 0 : 0.6),
+              PlateMagnet.Face.SOUTH,
+              List.of("Tide", "Dune", "Reef", "Grove").get(i)));
+    }
+    return new PathPicture(
+        "Bars",
+        List.of(),
+        Measure.BENCH,
+        Optional.of(new Outline.Oblong(0.2, 0.2, 0)),
+        magnets,
+        List.of());
+  }
+
   /** So many small magnets in rows. */
   public static PathPicture manyStations(int count) {
     List<PlateMagnet> magnets = new ArrayList<>();
@@ -53,7 +76,7 @@ public final class PictureScenes {
         "Many", List.of(), Measure.BENCH, Optional.empty(), magnets, List.of(trail(2_000, "x")));
   }
 
-  /** The path of {@link #threeStations} with so many samples, and nothing else. */
+  /** The path of {@link #threeStations} with so many knots, and nothing else. */
   public static PathPicture pathAlone(int samples) {
     return new PathPicture(
         "", List.of(), Measure.TEXTBOOK, Optional.empty(), List.of(), List.of(trail(samples, "")));
@@ -61,16 +84,20 @@ public final class PictureScenes {
 
   private static Trail trail(int samples, String end) {
     double[] t = new double[samples];
-    double[] x = new double[samples];
-    double[] y = new double[samples];
+    double[][] at = new double[4][samples];
     for (int i = 0; i < samples; i++) {
       t[i] = 20.0 * i / Math.max(1, samples - 1);
       double fade = Math.exp(-0.15 * t[i]);
-      x[i] = 0.045 * (1 - fade) + 0.08 * fade * Math.cos(4.1 * t[i]);
-      y[i] = 0.07 * fade * Math.sin(5.3 * t[i] + 0.4);
+      double across = 4.1 * t[i];
+      double along = 5.3 * t[i] + 0.4;
+      at[0][i] = 0.045 * (1 - fade) + 0.08 * fade * Math.cos(across);
+      at[1][i] = 0.07 * fade * Math.sin(along);
+      at[2][i] =
+          0.15 * 0.045 * fade - 0.08 * fade * (0.15 * Math.cos(across) + 4.1 * Math.sin(across));
+      at[3][i] = 0.07 * fade * (5.3 * Math.cos(along) - 0.15 * Math.sin(along));
     }
     return new Trail(
-        new Trail.Samples(t, x, y),
+        new PathCurve(t, at),
         "",
         new Trail.Horizons(
             OptionalDouble.of(9.5),
@@ -78,7 +105,7 @@ public final class PictureScenes {
             OptionalDouble.of(7.42),
             OptionalDouble.of(16.1)),
         List.of(new Trail.Happening(3.31, "touched magnet 2")),
-        new Trail.Start(x[0], y[0], 0.1, -0.05),
-        Optional.of(new Trail.End(x[samples - 1], y[samples - 1], end)));
+        new Trail.Start(at[0][0], at[1][0], 0.1, -0.05),
+        Optional.of(new Trail.End(at[0][samples - 1], at[1][samples - 1], end, "at " + end)));
   }
 }

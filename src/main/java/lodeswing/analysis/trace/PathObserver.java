@@ -25,6 +25,7 @@ final class PathObserver implements StepObserver {
   private final SealRule rule;
   private final TraceSpec spec;
   private final SampleGrid grid;
+  private final CurveKnots knots;
   private final EnergyWatch energy;
   private final Horizons horizons;
   private final List<TraceEvent> events = new ArrayList<>();
@@ -37,6 +38,7 @@ final class PathObserver implements StepObserver {
     this.rule = landscape.sealRule();
     this.spec = spec;
     this.grid = new SampleGrid(motion, spec, start);
+    this.knots = new CurveKnots(motion, spec, start);
     this.energy = new EnergyWatch(landscape, start);
     this.horizons = new Horizons(landscape, spec, start);
     System.arraycopy(start, 0, last, 0, 4);
@@ -85,6 +87,7 @@ final class PathObserver implements StepObserver {
     boolean ended = endedAt <= step.endTime();
     followedUntil = ended ? endedAt : step.endTime();
     grid.take(step, followedUntil);
+    knots.take(step, followedUntil);
     energy.look(step, followedUntil);
     horizons.look(step, followedUntil);
     if (!ended) {
@@ -97,11 +100,16 @@ final class PathObserver implements StepObserver {
   void close() {
     if (happened(TraceEvent.Kind.STUCK)) {
       grid.stay(last);
+      knots.stay(last);
     }
   }
 
   Samples samples() {
     return grid.samples();
+  }
+
+  PathCurve curve() {
+    return knots.curve();
   }
 
   double followedUntil() {

@@ -65,6 +65,7 @@ public final class Trace {
     boolean sure = path.sealedAt().isPresent() && outcome.equals(again(spec, start, tolerance));
     return new TraceResult(
         path.samples(),
+        path.curve(),
         path.events(),
         outcome,
         sure,

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
  * A path and what is known of it.
  *
  * @param samples the path on the uniform grid, as far as the model holds
+ * @param curve the same path as a curve for pictures, which no interval of samples changes
  * @param events what happened, in order of time
  * @param restPoint index of the rest point where the bob ends; empty where none was decided
  * @param sure whether the outcome is sealed and the same at a tenfold tighter tolerance
@@ -23,6 +24,7 @@ import java.util.OptionalInt;
  */
 public record TraceResult(
     Samples samples,
+    PathCurve curve,
     List<TraceEvent> events,
     OptionalInt restPoint,
     boolean sure,

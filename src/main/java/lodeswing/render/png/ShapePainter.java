@@ -12,6 +12,7 @@ import java.awt.geom.Rectangle2D;
 import lodeswing.figure.Anchor;
 import lodeswing.figure.Dash;
 import lodeswing.figure.Drawing;
+import lodeswing.figure.Points;
 import lodeswing.figure.Shape;
 import lodeswing.figure.Stroke;
 import lodeswing.figure.Style;
@@ -44,6 +45,8 @@ final class ShapePainter {
       group.shapes().forEach(this::paint);
     } else if (shape instanceof Shape.Polyline line) {
       polyline(line);
+    } else if (shape instanceof Shape.Curve curve) {
+      curve(curve);
     } else if (shape instanceof Shape.Circle circle) {
       styled(disc(circle.x(), circle.y(), circle.radius() * drawing.scale()), circle.style());
     } else if (shape instanceof Shape.Ring ring) {
@@ -85,6 +88,22 @@ final class ShapePainter {
       path.lineTo(drawing.pixelX(line.points().x(i)), drawing.pixelY(line.points().y(i)));
     }
     stroked(path, line.stroke(), line.dashOffset());
+  }
+
+  private void curve(Shape.Curve curve) {
+    Points controls = curve.controls();
+    Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, controls.count());
+    path.moveTo(drawing.pixelX(controls.x(0)), drawing.pixelY(controls.y(0)));
+    for (int i = 1; i < controls.count(); i += 3) {
+      path.curveTo(
+          drawing.pixelX(controls.x(i)),
+          drawing.pixelY(controls.y(i)),
+          drawing.pixelX(controls.x(i + 1)),
+          drawing.pixelY(controls.y(i + 1)),
+          drawing.pixelX(controls.x(i + 2)),
+          drawing.pixelY(controls.y(i + 2)));
+    }
+    stroked(path, curve.stroke(), curve.dashOffset());
   }
 
   private void symbol(Shape.Symbol symbol) {

@@ -6,9 +6,11 @@ package lodeswing.render.svg;
  */
 final class SvgPath {
   private final StringBuilder out;
+  private static final char NONE = ' ';
+
   private long atX;
   private long atY;
-  private boolean drawing;
+  private char command = NONE;
 
   SvgPath(StringBuilder out) {
     this.out = out;
@@ -20,26 +22,55 @@ final class SvgPath {
     out.append('M');
     SvgText.hundredths(out, atX);
     pair(atY);
-    drawing = false;
+    command = NONE;
   }
 
   /** A straight step; one that rounds to nothing is left out. */
   void line(double x, double y) {
     long toX = SvgText.hundredths(x);
     long toY = SvgText.hundredths(y);
-    if (toX == atX && toY == atY && drawing) {
+    if (toX == atX && toY == atY && command == 'l') {
       return;
     }
-    if (drawing) {
+    step('l', toX, toY);
+    reach(toX, toY);
+  }
+
+  /** A cubic Bezier step; one that rounds to nothing is left out. */
+  void curve(double x1, double y1, double x2, double y2, double x, double y) {
+    long[] to = {
+      SvgText.hundredths(x1), SvgText.hundredths(y1),
+      SvgText.hundredths(x2), SvgText.hundredths(y2),
+      SvgText.hundredths(x), SvgText.hundredths(y)
+    };
+    boolean still = true;
+    for (int i = 0; i < to.length; i += 2) {
+      still &= to[i] == atX && to[i + 1] == atY;
+    }
+    if (still && command == 'c') {
+      return;
+    }
+    for (int i = 0; i < to.length; i += 2) {
+      step('c', to[i], to[i + 1]);
+    }
+    reach(to[4], to[5]);
+  }
+
+  /** A pair relative to the place reached, with its command where that changes. */
+  private void step(char wanted, long toX, long toY) {
+    if (command == wanted) {
       pair(toX - atX);
     } else {
-      out.append('l');
+      out.append(wanted);
       SvgText.hundredths(out, toX - atX);
+      command = wanted;
     }
     pair(toY - atY);
-    atX = toX;
-    atY = toY;
-    drawing = true;
+  }
+
+  private void reach(long x, long y) {
+    atX = x;
+    atY = y;
   }
 
   /** A circle about a centre as two arcs. */

@@ -8,6 +8,7 @@ import lodeswing.figure.Dash;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.Mark;
 import lodeswing.figure.Pattern;
+import lodeswing.figure.Points;
 import lodeswing.figure.Shape;
 import lodeswing.figure.Stroke;
 import lodeswing.figure.Style;
@@ -80,6 +81,8 @@ public final class SvgWriter {
       group(group);
     } else if (shape instanceof Shape.Polyline line) {
       polyline(line);
+    } else if (shape instanceof Shape.Curve curve) {
+      curve(curve);
     } else if (shape instanceof Shape.Circle circle) {
       number("<circle cx=\"", x(circle.x()));
       number("\" cy=\"", y(circle.y()));
@@ -144,12 +147,34 @@ public final class SvgWriter {
     for (int i = 1; i < line.points().count(); i++) {
       path.line(x(line.points().x(i)), y(line.points().y(i)));
     }
+    open(line.stroke(), line.dashOffset());
+  }
+
+  private void curve(Shape.Curve curve) {
+    Points controls = curve.controls();
+    out.append("<path d=\"");
+    SvgPath path = new SvgPath(out);
+    path.move(x(controls.x(0)), y(controls.y(0)));
+    for (int i = 1; i < controls.count(); i += 3) {
+      path.curve(
+          x(controls.x(i)),
+          y(controls.y(i)),
+          x(controls.x(i + 1)),
+          y(controls.y(i + 1)),
+          x(controls.x(i + 2)),
+          y(controls.y(i + 2)));
+    }
+    open(curve.stroke(), curve.dashOffset());
+  }
+
+  /** Ends an open line. */
+  private void open(Stroke stroke, double dashOffset) {
     out.append("\" fill=\"none\"");
-    stroke(line.stroke());
-    if (line.stroke().dash() == Dash.SOLID) {
+    stroke(stroke);
+    if (stroke.dash() == Dash.SOLID) {
       out.append(" stroke-linecap=\"round\"");
-    } else if (line.dashOffset() != 0) {
-      number(" stroke-dashoffset=\"", line.dashOffset() % period(line.stroke().dash()));
+    } else if (dashOffset != 0) {
+      number(" stroke-dashoffset=\"", dashOffset % period(stroke.dash()));
       out.append('"');
     }
     out.append(" stroke-linejoin=\"round\"/>\n");

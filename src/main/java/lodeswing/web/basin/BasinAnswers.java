@@ -44,14 +44,14 @@ final class BasinAnswers {
     return names;
   }
 
-  /** The indices that a legend lists: every rest point, and what else can become of the bob. */
+  /** The indices that a legend lists: every rest point, and what else can become of a bob here. */
   List<Integer> indices() {
     List<Integer> indices = new ArrayList<>();
     for (int i = 0; i < names.restPoints(); i++) {
       indices.add(i);
     }
     for (SpecialEnd end : SpecialEnd.values()) {
-      if (request.bench() || end == SpecialEnd.UNSETTLED) {
+      if (survey.possible().contains(end)) {
         indices.add(names.restPoints() + end.place());
       }
     }

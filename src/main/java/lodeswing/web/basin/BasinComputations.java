@@ -5,6 +5,7 @@ import java.util.List;
 import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.BasinSurveyor;
 import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Answer;
@@ -43,7 +44,7 @@ final class BasinComputations {
   /** The survey of a window, which every other answer needs. */
   Computation survey(BasinRequest request) {
     return new Computation(
-        request.key("srv", "survey|" + limits.followedS()),
+        request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
         "basin-survey",
         "/v1/basins/" + request.basinId(),
         progress -> {
@@ -52,7 +53,11 @@ final class BasinComputations {
               landscape.restPoints().list().stream().map(RestPlace::of).toList();
           var surveyor =
               new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
-          return new StoredSurvey(surveyor.survey(progress::report), limits.followedS(), places)
+          return new StoredSurvey(
+                  surveyor.survey(progress::report),
+                  limits.followedS(),
+                  PossibleEnds.of(landscape, request.window()),
+                  places)
               .written();
         });
   }

@@ -6,8 +6,11 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import lodeswing.analysis.basin.BasinSurvey;
+import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.web.restpoint.RestPlace;
 
 /**
@@ -15,11 +18,17 @@ import lodeswing.web.restpoint.RestPlace;
  *
  * @param survey what was found
  * @param followed how long each release is followed at most
+ * @param possible the special ends that its releases can have
  * @param places all rest points of the layout
  */
-record StoredSurvey(BasinSurvey survey, double followed, List<RestPlace> places) {
+record StoredSurvey(
+    BasinSurvey survey, double followed, Set<SpecialEnd> possible, List<RestPlace> places) {
+
+  /** Raised with every change of the form in which surveys are stored. */
+  static final String FORM = "form=2";
 
   StoredSurvey {
+    possible = Set.copyOf(possible);
     places = List.copyOf(places);
   }
 
@@ -30,6 +39,7 @@ record StoredSurvey(BasinSurvey survey, double followed, List<RestPlace> places)
       out.writeDouble(survey.halfTime());
       out.writeDouble(survey.steadyShare());
       out.writeDouble(followed);
+      out.writeInt(possible.stream().mapToInt(end -> 1 << end.place()).sum());
       RestPlace.write(places, out);
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
@@ -40,7 +50,15 @@ record StoredSurvey(BasinSurvey survey, double followed, List<RestPlace> places)
   static StoredSurvey read(byte[] bytes) {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       BasinSurvey survey = new BasinSurvey(in.readInt(), in.readDouble(), in.readDouble());
-      return new StoredSurvey(survey, in.readDouble(), RestPlace.read(in));
+      double followed = in.readDouble();
+      int bits = in.readInt();
+      Set<SpecialEnd> possible = EnumSet.noneOf(SpecialEnd.class);
+      for (SpecialEnd end : SpecialEnd.values()) {
+        if ((bits >> end.place() & 1) == 1) {
+          possible.add(end);
+        }
+      }
+      return new StoredSurvey(survey, followed, possible, RestPlace.read(in));
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }

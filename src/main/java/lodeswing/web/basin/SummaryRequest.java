@@ -54,6 +54,7 @@ record SummaryRequest(BasinRequest basin, int side, int seed) {
 
   /** Names its figures, without labels. */
   ComputationKey key(double followed) {
-    return basin.key("sum", "summary|" + followed + "|" + side + "|" + seed);
+    return basin.key(
+        "sum", "summary|" + StoredSurvey.FORM + "|" + followed + "|" + side + "|" + seed);
   }
 }

@@ -68,6 +68,13 @@ public final class RestPointNames {
         : Optional.empty();
   }
 
+  /** Its name to follow the word "rest": "at Tide", "beside Tide" or "in the middle". */
+  public String where(int index) {
+    RestPlace place = places.get(index);
+    boolean thing = place.owner().isPresent() || place.near().isEmpty();
+    return thing ? "at " + names.get(index) : names.get(index);
+  }
+
   /** One sentence about how a bob rests there. */
   public String sentence(int index) {
     RestPlace place = places.get(index);
@@ -78,16 +85,16 @@ public final class RestPointNames {
           + (place.overWeakField() ? ", and the magnet pushes the bob away." : ".");
     }
     if (place.owner().isPresent()) {
-      return "The bob comes to rest at " + magnet(place.owner().getAsInt()) + ".";
+      return "The bob comes to rest " + where(index) + ".";
     }
     if (place.overWeakField()) {
       return "The bob comes to rest over weak field, "
-          + words(place)
+          + where(index)
           + ", not over a magnet: the magnets about it push it away.";
     }
     return place.near().isEmpty()
         ? "The bob comes to rest at the lowest point of its swing."
-        : "The bob comes to rest " + words(place) + ", not over a magnet.";
+        : "The bob comes to rest " + where(index) + ", not over a magnet.";
   }
 
   private String plain(RestPlace place) {

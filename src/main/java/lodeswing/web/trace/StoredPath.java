@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lodeswing.analysis.trace.PathCurve;
 import lodeswing.analysis.trace.Samples;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
@@ -29,10 +30,12 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
   }
 
   byte[] written() {
-    var bytes = new ByteArrayOutputStream(48 * path.samples().count() + 1_000);
+    var bytes =
+        new ByteArrayOutputStream(48 * (path.samples().count() + path.curve().count()) + 1_000);
     try (var out = new DataOutputStream(bytes)) {
       RestPlace.write(places, out);
       writeSamples(path.samples(), out);
+      writeCurve(path.curve(), out);
       out.writeInt(path.events().size());
       for (TraceEvent event : path.events()) {
         out.writeDouble(event.time());
@@ -63,10 +66,22 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
     }
   }
 
+  private static void writeCurve(PathCurve curve, DataOutputStream out) throws IOException {
+    out.writeInt(curve.count());
+    for (int i = 0; i < curve.count(); i++) {
+      out.writeDouble(curve.t(i));
+      out.writeDouble(curve.x(i));
+      out.writeDouble(curve.y(i));
+      out.writeDouble(curve.vx(i));
+      out.writeDouble(curve.vy(i));
+    }
+  }
+
   static StoredPath read(byte[] bytes) {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       List<RestPlace> places = RestPlace.read(in);
       Samples samples = readSamples(in);
+      PathCurve curve = readCurve(in);
       List<TraceEvent> events = new ArrayList<>();
       for (int k = in.readInt(); k > 0; k--) {
         double time = in.readDouble();
@@ -77,6 +92,7 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
       TraceResult path =
           new TraceResult(
               samples,
+              curve,
               events,
               restPoint < 0 ? OptionalInt.empty() : OptionalInt.of(restPoint),
               sure,
@@ -102,6 +118,17 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
       }
     }
     return new Samples(interval, columns);
+  }
+
+  private static PathCurve readCurve(DataInputStream in) throws IOException {
+    int count = in.readInt();
+    double[][] columns = new double[5][count];
+    for (int i = 0; i < count; i++) {
+      for (double[] column : columns) {
+        column[i] = in.readDouble();
+      }
+    }
+    return new PathCurve(columns[0], columns[1], columns[2], columns[3], columns[4]);
   }
 
   private static OptionalDouble time(DataInputStream in) throws IOException {

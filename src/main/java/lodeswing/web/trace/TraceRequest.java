@@ -37,6 +37,9 @@ record TraceRequest(
 
   private static final String KIND = "trace";
 
+  /** Raised with every change of the form in which paths are stored. */
+  private static final String FORM = "form=2";
+
   TraceRequest {
     release = List.copyOf(release);
   }
@@ -94,7 +97,8 @@ record TraceRequest(
   /** Names the path alone: labels and thinning do not change it. */
   ComputationKey pathKey() {
     Body physics = canonical().without("thin");
-    return new ComputationKey("pth", KIND + "|" + layout.physicsKey() + "|" + physics.toJson());
+    return new ComputationKey(
+        "pth", KIND + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson());
   }
 
   boolean bench() {

@@ -2,11 +2,11 @@ package lodeswing.web.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
+import lodeswing.web.body.Numbers;
 import lodeswing.web.restpoint.RestPointNames;
 
 /** A trace in words. */
@@ -140,18 +140,17 @@ final class TraceWords {
   private String foretelling() {
     String hand =
         request.bench()
-            ? "A hand that places the bob to within " + plain(request.placingAccuracy()) + " mm"
-            : "A release known to within " + plain(request.placingAccuracy());
+            ? "A hand that places the bob to within "
+                + Numbers.shortest(request.placingAccuracy())
+                + " mm"
+            : "A release known to within " + Numbers.shortest(request.placingAccuracy());
     return path.foretoldUntil().isPresent()
         ? hand + " can foretell it until " + time(path.foretoldUntil().getAsDouble()) + "."
         : hand + " can foretell it all the way.";
   }
 
   String time(double seconds) {
-    return String.format(Locale.ROOT, request.bench() ? "%.2f s" : "t = %.2f", seconds);
-  }
-
-  private static String plain(double value) {
-    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    String figure = Numbers.shortest(Math.rint(seconds * 100) / 100);
+    return request.bench() ? figure + " s" : "t = " + figure;
   }
 }

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import lodeswing.figure.Drawing;
@@ -43,21 +44,29 @@ class PngWriterTest {
     int hits = 0;
     int tried = 0;
     for (Shape shape : path.shapes()) {
-      Shape.Polyline line = (Shape.Polyline) shape;
+      Shape.Curve line = (Shape.Curve) shape;
       if (line.stroke().width() < 2) {
         continue;
       }
-      for (int i = 1; i < line.points().count(); i++) {
-        int x = (int) (2 * drawing.pixelX((line.points().x(i) + line.points().x(i - 1)) / 2));
-        int y = (int) (2 * drawing.pixelY((line.points().y(i) + line.points().y(i - 1)) / 2));
-        int wanted = Palette.colour(line.stroke().tint()).packed();
-        tried++;
-        hits += near(image.getRGB(x, y) & 0xFFFFFF, wanted) ? 1 : 0;
+      for (int k = 0; k + 3 < line.controls().count(); k += 3) {
+        for (double s = 0.1; s < 1; s += 0.2) {
+          int x = (int) (2 * drawing.pixelX(bezier(line.controls()::x, k, s)));
+          int y = (int) (2 * drawing.pixelY(bezier(line.controls()::y, k, s)));
+          int wanted = Palette.colour(line.stroke().tint()).packed();
+          tried++;
+          hits += near(image.getRGB(x, y) & 0xFFFFFF, wanted) ? 1 : 0;
+        }
       }
     }
     // The rest lies below later parts, marks and labels.
     assertTrue(tried > 100 && hits > 0.8 * tried, hits + " of " + tried);
     assertEquals(Palette.colour(Tint.Role.PAPER).packed(), image.getRGB(1, 1) & 0xFFFFFF);
+  }
+
+  private static double bezier(IntToDoubleFunction p, int k, double s) {
+    double r = 1 - s;
+    return r * r * (r * p.applyAsDouble(k) + 3 * s * p.applyAsDouble(k + 1))
+        + s * s * (3 * r * p.applyAsDouble(k + 2) + s * p.applyAsDouble(k + 3));
   }
 
   @Test

@@ -14,6 +14,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.PathFigure;
 import lodeswing.figure.PictureScenes;
+import lodeswing.figure.Points;
 import lodeswing.figure.Shape;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -83,10 +84,10 @@ class SvgWriterTest {
   @Test
   void drawnPathFollowsTheDrawingToAHundredthOfAPixel() throws Exception {
     Drawing drawing = PathFigure.draw(PictureScenes.threeStations("Tide", "Dune", "Reef"));
-    List<Shape.Polyline> lines = new ArrayList<>();
+    List<Shape.Curve> lines = new ArrayList<>();
     for (Shape shape : drawing.shapes()) {
       if (shape instanceof Shape.Group group && group.role().equals("path")) {
-        group.shapes().forEach(line -> lines.add((Shape.Polyline) line));
+        group.shapes().forEach(line -> lines.add((Shape.Curve) line));
       }
     }
     NodeList groups = parsed(SvgWriter.write(drawing)).getElementsByTagName("g");
@@ -103,17 +104,19 @@ class SvgWriterTest {
     assertEquals(lines.size(), paths.size());
     for (int i = 0; i < lines.size(); i++) {
       List<double[]> points = SvgPathReader.points(paths.get(i).getAttribute("d"));
-      int last = lines.get(i).points().count() - 1;
-      double[] end = points.get(points.size() - 1);
-      assertEquals(drawing.pixelX(lines.get(i).points().x(last)), end[0], 0.00501);
-      assertEquals(drawing.pixelY(lines.get(i).points().y(last)), end[1], 0.00501);
+      Points controls = lines.get(i).controls();
+      assertEquals(controls.count(), points.size());
+      for (int k = 0; k < controls.count(); k++) {
+        assertEquals(drawing.pixelX(controls.x(k)), points.get(k)[0], 0.00501);
+        assertEquals(drawing.pixelY(controls.y(k)), points.get(k)[1], 0.00501);
+      }
     }
   }
 
   @Test
   void aPathOfTwentySecondsStaysSmall() {
     int size = drawn("Tide", "Dune", "Reef").getBytes(StandardCharsets.UTF_8).length;
-    assertTrue(size < 40_000, () -> size + " bytes");
+    assertTrue(size < 30_000, () -> size + " bytes");
   }
 
   @Test

@@ -109,6 +109,53 @@ class TracesOverHttpTest {
   }
 
   @Test
+  void picturesAreSmoothHoweverFarApartTheSamplesLie() {
+    String trace = "/v1/layouts/" + sample("three-stations") + "/trace?x=-70&y=30&durationS=4";
+    String usual = SERVICE.given().get(trace + "&format=svg").asString();
+    String coarse = SERVICE.given().get(trace + "&sampleIntervalS=0.5&format=svg").asString();
+    assertEquals(drawnPath(usual), drawnPath(coarse));
+    assertFalse(drawnPath(coarse).isEmpty(), coarse);
+    String self =
+        post(request(sample("three-stations"), ",\"durationS\":4,\"sampleIntervalS\":0.5"))
+            .jsonPath()
+            .getString("links.self");
+    assertEquals(drawnPath(usual), drawnPath(SERVICE.given().get(self + "/path").asString()));
+    Response posted = SERVICE.given().get(self);
+    assertTrue(posted.header("Cache-Status").contains("hit"), posted.header("Cache-Status"));
+    assertTrue(usual.length() < 30_000, usual.length() + " characters");
+  }
+
+  /** The data of the curves that show the path. */
+  private static List<String> drawnPath(String svg) {
+    String group = svg.substring(svg.indexOf("<g class=\"path\">"));
+    group = group.substring(0, group.indexOf("</g>"));
+    return group.lines().filter(line -> line.startsWith("<path")).toList();
+  }
+
+  @Test
+  void magnetsOfOneLabelAreToldApartInEverySentence() {
+    String twins =
+        "{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.3,\"height\":0.3,\"magnets\":["
+            + "{\"x\":-1,\"y\":0,\"label\":\"Tide\"},{\"x\":1,\"y\":0,\"label\":\"Tide\"}]}";
+    Response trace =
+        post("{\"layout\":" + twins + ",\"release\":{\"x\":0.9,\"y\":0.1},\"durationS\":60}");
+    assertEquals(200, trace.statusCode(), trace.asString());
+    String name = trace.path("outcome.name");
+    assertTrue(name.startsWith("Tide at ("), name);
+    trace.then().body("notes", hasItem("The bob comes to rest at " + name + "."));
+    String svg = SERVICE.given().get(trace.path("links.path") + "").asString();
+    assertTrue(svg.contains("comes to rest at " + name + ", at "), svg);
+  }
+
+  @Test
+  void restsBetweenMagnetsAreSaidInWholeWords() {
+    String trace = "/v1/layouts/" + sample("closed-doors") + "/trace?x=-70&y=30&durationS=2";
+    String svg = SERVICE.given().queryParam("wait", 60).get(trace + "&format=svg").asString();
+    assertTrue(svg.contains("and comes to rest in the middle, at "), svg);
+    assertFalse(svg.contains("at in the"), svg);
+  }
+
+  @Test
   void thinnedPathStaysWithinItsTolerance() {
     String layout = sample("three-stations");
     JsonNode whole =
