@@ -62,7 +62,11 @@ final class ApiDocument implements OpenApiCustomizer {
             .version("1")
             .description(
                 "Computes what a teacher needs who builds bench-top chaos: a pendulum with a magnet"
-                    + " on its bob, swinging over magnets on a plate."));
+                    + " on its bob, swinging over magnets on a plate.\n\n"
+                    + "Words in a text answer (format=text) keep to one line that no spreadsheet"
+                    + " splits or runs: separators become dashes, double quotes apostrophes, and"
+                    + " what begins with = + - @ gets an apostrophe before it, as in CSV. JSON holds"
+                    + " them as they were sent. Figures are bare numbers."));
     api.setServers(List.of(new Server().url("/").description("The service itself.")));
     Optional.ofNullable(api.getPaths()).ifPresent(paths -> paths.remove("/error"));
     var components = new SchemaComponents();

@@ -9,13 +9,14 @@ public enum ProblemCode {
       "malformed-body",
       400,
       "The body cannot be read",
-      "The body is not what its Content-Type says, or is cut short, or names a member twice.",
+      "The body is not what its Content-Type says, or is cut short.",
       "Check the body with a JSON checker; the detail tells the place where reading stopped."),
   INVALID_REQUEST(
       "invalid-request",
       400,
       "The request has faults",
-      "The request can be read, but some of its values are missing, unknown or out of range.",
+      "The request can be read, but some of its values are missing, given twice, unknown or out of"
+          + " range.",
       "Mend every entry of errors: its pointer names the place, its detail says what is accepted."),
   UNKNOWN_PARAMETER(
       "unknown-parameter",

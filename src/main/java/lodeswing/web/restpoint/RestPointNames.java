@@ -114,7 +114,7 @@ public final class RestPointNames {
     int digits = shownPerUnit == 1 ? 2 : 0;
     return String.format(
         Locale.ROOT,
-        "(%." + digits + "f, %." + digits + "f)%s",
+        "x=%." + digits + "f y=%." + digits + "f%s",
         place.x() * shownPerUnit,
         place.y() * shownPerUnit,
         unit);
