@@ -39,6 +39,7 @@ final class ApiDocument implements OpenApiCustomizer {
       Map.of(
           400, "Malformed or with faults; each is listed with its pointer.",
           404, "Nothing is stored there.",
+          409, "Another computation needs it.",
           406, "None of the offered forms is acceptable; the detail names them.",
           413, "The body is too large.",
           415, "The body's media type is not read here.",

@@ -108,6 +108,18 @@ public enum ProblemCode {
       "The service has too much to do",
       "More work is waiting than the service takes in.",
       "Wait as many seconds as Retry-After says and ask again."),
+  JOB_CANCELLED(
+      "job-cancelled",
+      503,
+      "The computation was cancelled",
+      "Somebody cancelled the computation of the result before it was there; nothing of it is kept.",
+      "Ask again: it is then computed anew."),
+  JOB_NEEDED(
+      "job-needed",
+      409,
+      "The job is needed by another",
+      "Another computation waits for the result of this job, so that it cannot be cancelled.",
+      "Cancel the job that needs it, or let it end."),
   INTERNAL_FAULT(
       "internal-fault",
       500,

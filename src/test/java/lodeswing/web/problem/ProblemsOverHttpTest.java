@@ -323,6 +323,7 @@ class ProblemsOverHttpTest {
           .body(not(containsString("secret")));
       assertThat(echo.asString(), equalTo(patch.asString()));
     }
+    SERVICE.given().patch("/v1/jobs/job-x").then().header("Allow", "DELETE, GET, HEAD");
     SERVICE.given().request("TRACE", "/v1/nowhere").then().statusCode(404);
   }
 
