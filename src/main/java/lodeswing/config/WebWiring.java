@@ -2,6 +2,7 @@ package lodeswing.config;
 
 import java.util.List;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.EchoRefusal;
 import lodeswing.web.problem.ProblemReportValve;
 import lodeswing.web.problem.ProblemWriter;
 import org.apache.catalina.core.StandardHost;
@@ -32,12 +33,16 @@ class WebWiring {
 
   @Bean
   WebServerFactoryCustomizer<TomcatServletWebServerFactory> serverProblems() {
-    return factory ->
-        factory.addContextCustomizers(
-            context -> {
-              if (context.getParent() instanceof StandardHost host) {
-                host.setErrorReportValveClass(ProblemReportValve.class.getName());
-              }
-            });
+    return factory -> {
+      factory.addContextCustomizers(
+          context -> {
+            if (context.getParent() instanceof StandardHost host) {
+              host.setErrorReportValveClass(ProblemReportValve.class.getName());
+            }
+          });
+      // The server would refuse it itself, with methods that nothing has.
+      factory.addConnectorCustomizers(connector -> connector.setAllowTrace(true));
+      factory.addEngineValves(new EchoRefusal());
+    };
   }
 }

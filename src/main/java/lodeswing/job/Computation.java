@@ -28,9 +28,10 @@ public record Computation(ComputationKey key, String kind, String resultUrl, Wor
   public interface Progress {
 
     /**
-     * Tells how far the work has come.
+     * Tells how far the work has come; to be called several times a second, from any thread.
      *
      * @param fraction done so far, 0 to 1
+     * @throws JobCancelledException where the work is not wanted any more, to be passed on
      */
     void report(double fraction);
   }

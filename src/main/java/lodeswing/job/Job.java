@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param startedAt when work on it began
  * @param finishedAt when it ended, well or badly
  * @param resultUrl where the result can be fetched once it is there
- * @param failure why it failed
+ * @param failure why it failed, or that it was cancelled
  */
 public record Job(
     String jobId,

@@ -7,7 +7,13 @@ public enum JobState {
   WAITING,
   RUNNING,
   DONE,
-  FAILED;
+  FAILED,
+  CANCELLED;
+
+  /** Whether nothing will change any more. */
+  public boolean ended() {
+    return this == DONE || this == FAILED || this == CANCELLED;
+  }
 
   /** The word that clients read. */
   public String word() {

@@ -18,6 +18,7 @@ import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.Job;
+import lodeswing.job.JobCancelledException;
 import lodeswing.job.JobLedger;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
@@ -32,6 +33,9 @@ import org.slf4j.LoggerFactory;
  * future is never joined. Work that asks for other work from a computing thread computes it on that
  * thread, also where another caller has put it into the queue: a computing thread waits only for
  * work that another thread has begun, so that full threads never wait for the queue.
+ *
+ * <p>Each flight knows the flights whose work needs it: none of them loses a result that it waits
+ * for by a cancelling, and work that only cancelled flights need ends with them.
  */
 public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
 
@@ -93,12 +97,11 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   public Answer answer(Computation computation, Duration wait) {
     String id = computation.key().id();
     var flight = new Flight(computation, result -> store.saveIfAbsent(result).result(), clock);
-    Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight);
+    Optional<Flight> asker = ComputingThread.flight();
+    flight.board(asker);
+    Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, asker);
     if (taken.isPresent()) {
-      CompletableFuture<StoredResult> seat = taken.get();
-      return seat.isDone()
-          ? await(seat, Answer.Source.MEMORY, wait, computation)
-          : join(seat, wait, computation);
+      return join(taken.get(), wait, computation);
     }
     try {
       Optional<StoredResult> stored = store.find(id);
@@ -116,15 +119,21 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   }
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
-  private Optional<CompletableFuture<StoredResult>> takenSeat(String id, Flight flight) {
+  private Optional<CompletableFuture<StoredResult>> takenSeat(
+      String id, Flight flight, Optional<Flight> asker) {
     while (true) {
       CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
-      if (seat == null || !seat.isCompletedExceptionally()) {
+      if (seat == null || (!seat.isCompletedExceptionally() && boards(seat, asker))) {
         return Optional.ofNullable(seat);
       }
       // The cache drops a failed future by itself, but only some moments after its callers know.
       memory.asMap().remove(id, seat);
     }
+  }
+
+  private static boolean boards(CompletableFuture<StoredResult> seat, Optional<Flight> asker) {
+    return !(seat instanceof Landing landing)
+        || landing.flight().map(flight -> flight.board(asker)).orElse(true);
   }
 
   @Override
@@ -142,6 +151,17 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   @Override
   public Optional<Job> findJob(String jobId) {
     return Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
+  }
+
+  @Override
+  public Optional<Job> cancel(String jobId) {
+    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
+    flight.ifPresent(
+        known -> {
+          known.cancel();
+          threads.remove(known);
+        });
+    return flight.map(Flight::snapshot);
   }
 
   /**
@@ -179,14 +199,21 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   private Answer join(
       CompletableFuture<StoredResult> seat, Duration wait, Computation computation) {
     boolean computing = Thread.currentThread() instanceof ComputingThread;
+    Answer.Source source = seat.isDone() ? Answer.Source.MEMORY : Answer.Source.JOINED;
     if (computing && seat instanceof Landing landing) {
       landing.flight().ifPresent(ComputationCache::claim);
     }
     try {
-      return await(seat, Answer.Source.JOINED, wait, computation);
+      return await(seat, source, wait, computation);
     } catch (TooMuchWorkException e) {
       if (computing) {
         // The queue had no room for the first caller; this thread needs none.
+        return answer(computation, wait);
+      }
+      throw e;
+    } catch (JobCancelledException e) {
+      if (computing && !ComputingThread.flight().map(Flight::unwanted).orElse(true)) {
+        // It was cancelled in the moment before this thread came to need it.
         return answer(computation, wait);
       }
       throw e;
@@ -237,13 +264,5 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   private static int weight(StoredResult result) {
     long bytes = result.bytes().length + 2L * result.canonicalRequest().length() + BYTES_PER_ENTRY;
     return (int) Math.min(Integer.MAX_VALUE, bytes);
-  }
-
-  /** Marks the threads that compute. */
-  private static final class ComputingThread extends Thread {
-    ComputingThread(Runnable task, int number) {
-      super(task, "computing-" + number);
-      setDaemon(true);
-    }
   }
 }

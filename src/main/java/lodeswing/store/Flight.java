@@ -3,11 +3,15 @@ package lodeswing.store;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.UnaryOperator;
 import lodeswing.job.Computation;
 import lodeswing.job.Job;
+import lodeswing.job.JobCancelledException;
+import lodeswing.job.JobNeededException;
 import lodeswing.job.JobState;
 import lodeswing.job.StoredResult;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +35,10 @@ final class Flight implements Runnable {
   private volatile @Nullable Instant finishedAt;
   private volatile @Nullable Throwable failure;
   private volatile double progress;
+  private final Set<Flight> dependants = ConcurrentHashMap.newKeySet();
+  private volatile boolean asked;
+  private volatile boolean cancelled;
+  private boolean keeping;
 
   Flight(Computation computation, UnaryOperator<StoredResult> keep, Clock clock) {
     this.computation = computation;
@@ -41,6 +49,48 @@ final class Flight implements Runnable {
 
   Landing landing() {
     return landing;
+  }
+
+  /**
+   * Notes who wants the result, before it is waited for.
+   *
+   * @param asker the flight whose work needs it; empty for a request
+   * @return false where it is cancelled, so that it will have no result
+   */
+  synchronized boolean board(Optional<Flight> asker) {
+    if (cancelled) {
+      return false;
+    }
+    asker.ifPresentOrElse(dependants::add, () -> asked = true);
+    return true;
+  }
+
+  /**
+   * Ends it without a result; nothing where it has ended or its result is being kept.
+   *
+   * @throws JobNeededException where a flight that goes on waits for it
+   */
+  void cancel() {
+    synchronized (this) {
+      if (finishedAt != null || keeping) {
+        return;
+      }
+      if (dependants.stream().anyMatch(Flight::waits)) {
+        throw new JobNeededException();
+      }
+      cancelled = true;
+    }
+    crash(new JobCancelledException());
+  }
+
+  private boolean waits() {
+    return finishedAt == null && !unwanted();
+  }
+
+  /** Whether it was cancelled, or every flight that needs it was and no request asked for it. */
+  boolean unwanted() {
+    return cancelled
+        || (!asked && !dependants.isEmpty() && dependants.stream().allMatch(Flight::unwanted));
   }
 
   /** Lets others claim it. */
@@ -64,31 +114,61 @@ final class Flight implements Runnable {
     }
     startedAt = clock.instant();
     try {
-      byte[] bytes = computation.work().compute(this::report);
+      byte[] bytes = ComputingThread.compute(this, () -> computation.work().compute(this::report));
       StoredResult computed =
           StoredResult.computed(computation.key(), computation.kind(), bytes, clock.instant());
+      if (!mayKeep()) {
+        throw new JobCancelledException();
+      }
       land(keep.apply(computed));
     } catch (RuntimeException | Error e) {
       crash(e);
     }
   }
 
+  private synchronized boolean mayKeep() {
+    keeping = !cancelled;
+    return keeping;
+  }
+
   void land(StoredResult result) {
     progress = 1;
     finishedAt = clock.instant();
     landing.complete(result);
+    dependants.clear();
     offer();
   }
 
+  /** Ends it without a result; a cancelled one has ended so already. */
   void crash(Throwable e) {
-    failure = e;
-    finishedAt = clock.instant();
+    synchronized (this) {
+      if (finishedAt != null) {
+        return;
+      }
+      failure = e;
+      finishedAt = clock.instant();
+    }
     landing.completeExceptionally(e);
+    dependants.clear();
     offer();
   }
 
   private void report(double fraction) {
     progress = Math.max(progress, Math.min(1, fraction));
+    if (unwanted()) {
+      endUnwanted();
+    }
+  }
+
+  /** Ends the work, unless somebody has come to want it meanwhile. */
+  private void endUnwanted() {
+    synchronized (this) {
+      if (!unwanted()) {
+        return;
+      }
+      cancelled = true;
+    }
+    throw new JobCancelledException();
   }
 
   Job snapshot() {
@@ -107,10 +187,14 @@ final class Flight implements Runnable {
         Optional.ofNullable(failed));
   }
 
+  private static JobState ended(Throwable failed) {
+    return failed instanceof JobCancelledException ? JobState.CANCELLED : JobState.FAILED;
+  }
+
   private static JobState state(
       @Nullable Instant started, @Nullable Instant finished, @Nullable Throwable failed) {
     if (finished != null) {
-      return failed == null ? JobState.DONE : JobState.FAILED;
+      return failed == null ? JobState.DONE : ended(failed);
     }
     return started == null ? JobState.WAITING : JobState.RUNNING;
   }

@@ -25,6 +25,8 @@ import java.util.function.Consumer;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
+import lodeswing.job.JobCancelledException;
+import lodeswing.job.JobNeededException;
 import lodeswing.job.JobState;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
@@ -294,6 +296,129 @@ class ComputationCacheTest {
   private static void awaitState(ComputationCache cache, Computation work, JobState state) {
     while (cache.findJob(work.jobId()).orElseThrow().state() != state) {
       Thread.onSpinWait();
+    }
+  }
+
+  /** Reports until it is told to end. */
+  private static byte[] endless(Computation.Progress progress, CountDownLatch ended) {
+    try {
+      while (true) {
+        progress.report(0.5);
+        LockSupport.parkNanos(100_000);
+      }
+    } finally {
+      ended.countDown();
+    }
+  }
+
+  @Test
+  void cancelledWorkEndsAndLeavesNothing() throws Exception {
+    var ended = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      Computation work = work("endless", progress -> endless(progress, ended));
+      cache.answer(work, Duration.ZERO);
+      awaitState(cache, work, JobState.RUNNING);
+      var told = new AtomicReference<Throwable>();
+      var waiting = new Thread(() -> cache.answer(work, LONG));
+      waiting.setUncaughtExceptionHandler((thread, thrown) -> told.set(thrown));
+      waiting.start();
+      while (waiting.getState() != Thread.State.TIMED_WAITING) {
+        Thread.onSpinWait();
+      }
+
+      assertEquals(JobState.CANCELLED, cache.cancel(work.jobId()).orElseThrow().state());
+
+      ended.await();
+      waiting.join();
+      assertTrue(told.get() instanceof JobCancelledException);
+      assertEquals(JobState.CANCELLED, cache.cancel(work.jobId()).orElseThrow().state());
+      assertEquals(Optional.empty(), cache.find(work.key().id()));
+      assertTrue(kept.isEmpty());
+      Answer again = cache.answer(work("endless", progress -> bytes("well")), LONG);
+      assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) again).source());
+    }
+  }
+
+  @Test
+  void cancelledWorkThatNeverReportsIsNotKeptEither() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      Computation silent = work("silent", progress -> waited(gate));
+      cache.answer(silent, Duration.ZERO);
+      awaitState(cache, silent, JobState.RUNNING);
+      cache.cancel(silent.jobId());
+      gate.countDown();
+      cache.answer(work("next", progress -> bytes("next")), LONG);
+
+      assertEquals(1, kept.size());
+      assertEquals(JobState.CANCELLED, cache.findJob(silent.jobId()).orElseThrow().state());
+    }
+  }
+
+  @Test
+  void cancelledWorkInTheQueueMakesRoom() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 1)) {
+      cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
+      awaitState(cache, work("a", progress -> bytes("")), JobState.RUNNING);
+      Computation second = work("b", progress -> waited(gate));
+      cache.answer(second, Duration.ZERO);
+
+      assertEquals(JobState.CANCELLED, cache.cancel(second.jobId()).orElseThrow().state());
+
+      Computation third = work("c", progress -> bytes("c"));
+      assertTrue(cache.answer(third, Duration.ZERO) instanceof Answer.Pending);
+      gate.countDown();
+      assertArrayEquals(bytes("c"), ((Answer.Ready) cache.answer(third, LONG)).result().bytes());
+    }
+  }
+
+  @Test
+  void workThatAnotherWaitsForIsNotCancelledButEndsWithIt() throws Exception {
+    var ended = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 2, 10)) {
+      Computation inner = work("inner", progress -> endless(progress, ended));
+      Computation outer =
+          work("outer", progress -> ((Answer.Ready) cache.answer(inner, LONG)).result().bytes());
+      cache.answer(outer, Duration.ZERO);
+      while (cache.findJob(inner.jobId()).isEmpty()) {
+        Thread.onSpinWait();
+      }
+      awaitState(cache, inner, JobState.RUNNING);
+
+      assertThrows(JobNeededException.class, () -> cache.cancel(inner.jobId()));
+      assertEquals(JobState.RUNNING, cache.findJob(inner.jobId()).orElseThrow().state());
+
+      assertEquals(JobState.CANCELLED, cache.cancel(outer.jobId()).orElseThrow().state());
+      ended.await();
+      awaitState(cache, inner, JobState.CANCELLED);
+    }
+  }
+
+  @Test
+  void workThatARequestAskedForOutlivesTheWorkThatNeededIt() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 2, 10)) {
+      Computation inner =
+          work(
+              "inner",
+              progress -> {
+                waited(gate);
+                progress.report(0.5);
+                return bytes("inner");
+              });
+      Computation outer =
+          work("outer", progress -> ((Answer.Ready) cache.answer(inner, LONG)).result().bytes());
+      cache.answer(outer, Duration.ZERO);
+      while (cache.findJob(inner.jobId()).isEmpty()) {
+        Thread.onSpinWait();
+      }
+      cache.answer(inner, Duration.ZERO);
+      cache.cancel(outer.jobId());
+      gate.countDown();
+
+      assertArrayEquals(
+          bytes("inner"), ((Answer.Ready) cache.answer(inner, LONG)).result().bytes());
     }
   }
 }

@@ -1,6 +1,7 @@
 package lodeswing.analysis.trace;
 
 import java.util.OptionalInt;
+import java.util.function.DoubleConsumer;
 import lodeswing.core.integrate.Arrival;
 import lodeswing.core.integrate.EventFinder;
 import lodeswing.core.integrate.ScalarIntegrator;
@@ -47,6 +48,18 @@ public final class Trace {
   }
 
   /**
+   * Follows a release and tells how far it has come.
+   *
+   * @param spec what is asked
+   * @param start the release's state {q0, q1, v0, v1}, inside the motion's limits
+   * @param progress told every hundred steps a fraction done, at least what is sure; may throw to
+   *     end the work
+   */
+  public TraceResult run(TraceSpec spec, double[] start, DoubleConsumer progress) {
+    return run(spec, start, Tolerance.TRACE, progress);
+  }
+
+  /**
    * Follows a release at a tolerance other than the traces' own: for checks.
    *
    * @param spec what is asked
@@ -54,15 +67,23 @@ public final class Trace {
    * @param tolerance error allowed for a step
    */
   public TraceResult run(TraceSpec spec, double[] start, Tolerance tolerance) {
+    return run(spec, start, tolerance, fraction -> {});
+  }
+
+  private TraceResult run(
+      TraceSpec spec, double[] start, Tolerance tolerance, DoubleConsumer progress) {
     PathObserver path = new PathObserver(landscape, spec, start);
     long evaluations = 0;
     if (!path.heldFromTheStart()) {
       EventFinder finder = new EventFinder(path.endings(), path);
-      evaluations = integrate(start, longest(spec), tolerance, finder).work().evaluations();
+      StepObserver told =
+          new ToldProgress(finder, longest(spec), done -> progress.accept(done / 2));
+      evaluations = integrate(start, longest(spec), tolerance, told).work().evaluations();
     }
     path.close();
     OptionalInt outcome = path.outcome();
-    boolean sure = path.sealedAt().isPresent() && outcome.equals(again(spec, start, tolerance));
+    boolean sure =
+        path.sealedAt().isPresent() && outcome.equals(again(spec, start, tolerance, progress));
     return new TraceResult(
         path.samples(),
         path.curve(),
@@ -78,13 +99,17 @@ public final class Trace {
   }
 
   /** The outcome at a tenfold tighter tolerance, from the seal rule alone. */
-  private OptionalInt again(TraceSpec spec, double[] start, Tolerance tolerance) {
+  private OptionalInt again(
+      TraceSpec spec, double[] start, Tolerance tolerance, DoubleConsumer progress) {
     Tolerance tighter =
         new Tolerance(
             Math.max(TIGHTEST, tolerance.absolute() * TIGHTER), tolerance.relative() * TIGHTER);
     ReleaseWatch watch = new ReleaseWatch(landscape, start, false);
     if (!watch.done()) {
-      integrate(start, longest(spec), tighter, watch.observer());
+      StepObserver told =
+          new ToldProgress(
+              watch.observer(), longest(spec), done -> progress.accept((1 + done) / 2));
+      integrate(start, longest(spec), tighter, told);
     }
     return watch.end() >= 0 ? OptionalInt.of(watch.end()) : OptionalInt.empty();
   }

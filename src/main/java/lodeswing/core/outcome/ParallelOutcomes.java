@@ -44,6 +44,8 @@ public final class ParallelOutcomes {
         .parallel()
         .forEach(
             batch -> {
+              // A run that is ended begins no more batches.
+              progress.accept((double) done.get() / batches);
               int from = batch * size;
               find(source, from, Math.min(count, from + size), ends);
               progress.accept((double) done.incrementAndGet() / batches);

@@ -6,10 +6,8 @@ import java.io.IOException;
  * Writes one table, cell by cell, to any receiver; holds no more than a cell.
  *
  * <p>Lines end in CRLF, cells with separators, quotes or line ends are quoted, quotes doubled
- * (Shafranovich, RFC 4180, section 2). Text that a spreadsheet would take for a formula gets an
- * apostrophe before it (OWASP, CSV Injection): text whose first character that is not a blank is
- * one of {@code = + - @}, their full-width forms, or a tab, carriage return or line feed. Numbers
- * are never touched by that. Every row must have as many cells as the header.
+ * (Shafranovich, RFC 4180, section 2). Text is {@link CellText#guarded}; numbers are never touched
+ * by that. Every row must have as many cells as the header.
  */
 public final class CsvWriter {
   private static final String LINE_END = "\r\n";
@@ -77,7 +75,7 @@ public final class CsvWriter {
   /** A text, escaped so that no spreadsheet runs it. */
   public CsvWriter text(String text) throws IOException {
     begin();
-    String safe = isFormula(text) ? "'" + text : text;
+    String safe = CellText.guarded(text);
     if (needsQuotes(safe)) {
       out.append('"').append(safe.replace("\"", "\"\"")).append('"');
     } else {
@@ -138,19 +136,6 @@ public final class CsvWriter {
       // Both separators: a sheet may split at the one that its language uses.
       if (c == ',' || c == ';' || c == '"' || c == '\r' || c == '\n' || c == '\t') {
         return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean isFormula(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if ("=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20".indexOf(c) >= 0) {
-        return true;
-      }
-      if (!Character.isWhitespace(c) && !Character.isSpaceChar(c) && c > ' ') {
-        return false;
       }
     }
     return false;

@@ -126,19 +126,15 @@ final class BasinAnswers {
   }
 
   /** The legend in words, a line for each end. */
-  byte[] legendText() {
-    var lines = new StringBuilder();
+  List<String> legendLines() {
+    List<String> lines = new ArrayList<>();
     for (int index : indices()) {
       Pattern pattern = BasinPainter.pattern(index, names.restPoints(), true);
-      lines
-          .append(names.name(index))
-          .append(": ")
-          .append(colourName(index))
-          .append(pattern == Pattern.PLAIN ? "" : ", with " + pattern.description())
-          .append('\n');
+      String with = pattern == Pattern.PLAIN ? "" : " with " + pattern.description();
+      lines.add(names.name(index) + ": " + colourName(index) + with);
     }
-    lines.append(new BasinWords(request, survey).scale()).append('\n');
-    return lines.toString().getBytes(StandardCharsets.UTF_8);
+    lines.add(new BasinWords(request, survey).scale());
+    return lines;
   }
 
   private List<Body> legend() {

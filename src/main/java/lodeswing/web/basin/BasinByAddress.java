@@ -1,17 +1,15 @@
 package lodeswing.web.basin;
 
-import java.util.ArrayList;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
-import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.problem.ProblemException;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import org.springframework.stereotype.Component;
@@ -36,19 +34,24 @@ final class BasinByAddress {
   }
 
   /**
+   * The query and the layout.
+   *
+   * @param known every parameter of the resource, {@link #X}, {@link #Y} and {@link #HALF_WIDTH}
+   *     among them; all others are figures of the layout
+   * @throws ProblemException where there is no such layout or figure
+   */
+  LayoutQuery read(HttpServletRequest request, String layoutId, Parameter<?>... known) {
+    return LayoutQuery.read(request, layouts, layoutId, known);
+  }
+
+  /**
    * The map.
    *
-   * @param query must know {@link #X}, {@link #Y} and {@link #HALF_WIDTH}; the names it left open
-   *     are figures of the layout
-   * @param known every parameter of the resource, for the nearest name to a mistaken one
-   * @throws ProblemException where there is no such layout, figure or map
+   * @throws ProblemException where there is no such map
    */
-  BasinRequest read(String layoutId, QueryParameters query, Parameter<?>... known) {
-    List<String> names = new ArrayList<>(GeneralParameters.names());
-    for (Parameter<?> parameter : known) {
-      names.add(parameter.name());
-    }
-    LayoutDocument layout = LayoutOverrides.apply(layouts.get(layoutId), query.others(), names);
+  BasinRequest basin(LayoutQuery asked) {
+    QueryParameters query = asked.parameters();
+    LayoutDocument layout = asked.layout();
     cost.check(layout, LayoutPlace.ADDRESS);
     Map<String, Object> window = new LinkedHashMap<>();
     window.put("x", query.find(X).orElse(0.0));

@@ -125,7 +125,7 @@ final class BasinPictureController {
       Representation form, BasinRequest basin, byte[] survey, QueryParameters query) {
     var documents = new BasinAnswers(basin, StoredSurvey.read(survey));
     return switch (form) {
-      case TEXT -> Reply.of(form, documents.legendText());
+      case TEXT -> Reply.ofLines(documents.legendLines());
       case SVG, PNG ->
           drawn(form, picture(basin, survey).legend(query.get(BasinQuery.PATTERNS)), query);
       default -> Reply.ofJson(form, documents.legendJson());

@@ -1,10 +1,10 @@
 package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
@@ -76,9 +76,10 @@ final class BasinSummaryController {
   @GetMapping("/v1/layouts/{layoutId}/basin/summary")
   ResponseEntity<byte[]> getLayoutBasinSummary(
       @PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true, KNOWN);
+    LayoutQuery asked = byAddress.read(request, layoutId, KNOWN);
+    QueryParameters query = asked.parameters();
     Representation form = form(request, query);
-    BasinRequest basin = byAddress.read(layoutId, query, KNOWN);
+    BasinRequest basin = byAddress.basin(asked);
     basins.save(basin);
     return reply(request, query, form, basin, CachePolicy.SHORT);
   }
@@ -114,17 +115,19 @@ final class BasinSummaryController {
   private static Reply written(
       Representation form, SummaryRequest asked, StoredSummary stored, QueryParameters query) {
     return switch (form) {
-      case TEXT -> Reply.of(form, cell(asked, stored, query).getBytes(StandardCharsets.UTF_8));
+      case TEXT -> cell(asked, stored, query);
       case CSV -> Reply.of(form, new SummaryAnswers(asked, stored).csv(TableDialect.of(query)));
       default -> Reply.ofJson(form, new SummaryAnswers(asked, stored).json());
     };
   }
 
   /** The single value, with a decimal comma where the sheet wants one. */
-  private static String cell(SummaryRequest asked, StoredSummary stored, QueryParameters query) {
+  private static Reply cell(SummaryRequest asked, StoredSummary stored, QueryParameters query) {
     SummaryValue value = query.find(VALUE).orElse(SummaryValue.SENTENCE);
     String text = new SummaryCells(asked, stored).text(value, query.find(OUTCOME).orElse(""));
     boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
-    return comma && !value.inWords() ? text.replace('.', ',') : text;
+    return value.inWords()
+        ? Reply.ofWords(text)
+        : Reply.ofFigure(comma ? text.replace('.', ',') : text);
   }
 }

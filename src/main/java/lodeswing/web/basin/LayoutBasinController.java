@@ -1,9 +1,9 @@
 package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
@@ -57,9 +57,10 @@ final class LayoutBasinController {
 
   @GetMapping("/v1/layouts/{layoutId}/basin")
   ResponseEntity<byte[]> getLayoutBasin(@PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true, KNOWN);
+    LayoutQuery asked = byAddress.read(request, layoutId, KNOWN);
+    QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
-    BasinRequest basin = byAddress.read(layoutId, query, KNOWN);
+    BasinRequest basin = byAddress.basin(asked);
     BasinQuery.Size size = BasinQuery.Size.of(query, limits);
     basins.save(basin);
     if (form == Representation.PNG) {
@@ -79,7 +80,7 @@ final class LayoutBasinController {
 
   private static Reply document(Representation form, BasinRequest basin, byte[] survey) {
     return form == Representation.TEXT
-        ? Reply.of(form, basin.basinId().getBytes(StandardCharsets.UTF_8))
+        ? Reply.ofWords(basin.basinId())
         : Reply.ofJson(form, new BasinAnswers(basin, StoredSurvey.read(survey)).json());
   }
 }

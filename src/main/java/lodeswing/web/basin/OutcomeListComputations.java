@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
@@ -127,16 +128,16 @@ final class OutcomeListComputations {
     Ends ends = new Ends(count);
     double[] settledAt = new double[count];
     SettlingFinder finder = finders.settling(landscape, TOLERANCE, limits.followedS());
-    IntStream.range(0, (count + BATCH - 1) / BATCH)
+    int batches = (count + BATCH - 1) / BATCH;
+    AtomicInteger done = new AtomicInteger();
+    IntStream.range(0, batches)
         .parallel()
         .forEach(
-            batch ->
-                finder.findSettled(
-                    releases,
-                    batch * BATCH,
-                    Math.min(count, (batch + 1) * BATCH),
-                    ends,
-                    settledAt));
+            batch -> {
+              progress.report((double) done.getAndIncrement() / batches);
+              finder.findSettled(
+                  releases, batch * BATCH, Math.min(count, (batch + 1) * BATCH), ends, settledAt);
+            });
     return new StoredEnds(places, ends, settledAt);
   }
 }

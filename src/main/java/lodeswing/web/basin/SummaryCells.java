@@ -11,6 +11,7 @@ import lodeswing.analysis.basin.SummaryFigure;
 import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.Interval;
 import lodeswing.core.statistics.Proportion;
+import lodeswing.render.csv.CellText;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -75,7 +76,9 @@ final class SummaryCells {
     for (int index = 0; index < names.restPoints() + SpecialEnd.values().length; index++) {
       known.add(names.name(index));
     }
-    if (!known.contains(outcome)) {
+    // A sheet asks with what a cell gave it.
+    String sought = known.contains(outcome) ? outcome : written(known, outcome);
+    if (!known.contains(sought)) {
       List<String> some = known.stream().limit(MOST_NAMES).toList();
       throw new ProblemException(
           ProblemCode.INVALID_REQUEST,
@@ -84,9 +87,17 @@ final class SummaryCells {
     }
     int releases = 0;
     for (OutcomeShare share : summary.shares()) {
-      boolean named = names.nameOfEnd(share.end()).equals(outcome);
+      boolean named = names.nameOfEnd(share.end()).equals(sought);
       releases += named ? share.releases() : 0;
     }
     return new Proportion(releases, request.side() * request.side());
+  }
+
+  /** The name that comes as these words in a text answer or a table; else the words. */
+  private static String written(Set<String> known, String words) {
+    return known.stream()
+        .filter(n -> CellText.line(n).equals(words) || CellText.guarded(n).equals(words))
+        .findFirst()
+        .orElse(words);
   }
 }

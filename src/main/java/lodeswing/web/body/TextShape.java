@@ -6,7 +6,8 @@ import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A text on one line: no control characters, no unpaired surrogates.
+ * A text on one line that shows something: no control characters, no unpaired surrogates, not
+ * blanks alone.
  *
  * @param longest most characters (code points); at least one is needed
  */
@@ -24,11 +25,21 @@ public record TextShape(int longest) implements Shape {
       faults.add(pointer, "must be " + accepted() + ", not " + length + " characters");
       return Optional.empty();
     }
+    if (text.codePoints().noneMatch(TextShape::visible)) {
+      faults.add(pointer, "must be " + accepted() + ", not blank");
+      return Optional.empty();
+    }
     if (text.codePoints().anyMatch(TextShape::unprintable)) {
       faults.add(pointer, "must be " + accepted() + ", without control characters");
       return Optional.empty();
     }
     return Optional.of(text);
+  }
+
+  private static boolean visible(int c) {
+    return !Character.isWhitespace(c)
+        && !Character.isSpaceChar(c)
+        && Character.getType(c) != Character.FORMAT;
   }
 
   private static boolean unprintable(int c) {

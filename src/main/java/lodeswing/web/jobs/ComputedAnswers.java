@@ -8,6 +8,7 @@ import java.util.function.Function;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
+import lodeswing.job.JobCancelledException;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.limits.Limits;
@@ -74,6 +75,8 @@ public final class ComputedAnswers {
       return computations.answer(computation, wait);
     } catch (TooMuchWorkException e) {
       throw ProblemException.passing(ProblemCode.SERVICE_BUSY, e.getMessage() + ".", BUSY_FOR);
+    } catch (JobCancelledException e) {
+      throw JobProblems.cancelled();
     }
   }
 }

@@ -3,9 +3,10 @@ package lodeswing.web.jobs;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
-import lodeswing.job.JobState;
+import lodeswing.job.JobNeededException;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.Negotiation;
@@ -13,12 +14,13 @@ import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Shows jobs. */
+/** Shows and cancels jobs. */
 @RestController
 final class JobController {
 
@@ -39,18 +41,34 @@ final class JobController {
   ResponseEntity<byte[]> getJob(@PathVariable String jobId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, OFFERED);
-    Job job =
-        ledger
-            .findJob(jobId)
-            .orElseThrow(
-                () ->
-                    new ProblemException(
-                        ProblemCode.NOT_FOUND,
-                        "There is no such job, or it ended too long ago.",
-                        List.of()));
+    return reply(form, known(ledger.findJob(jobId)), request);
+  }
+
+  @DeleteMapping("/v1/jobs/{jobId}")
+  ResponseEntity<byte[]> cancelJob(@PathVariable String jobId, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, OFFERED);
+    try {
+      return reply(form, known(ledger.cancel(jobId)), request);
+    } catch (JobNeededException e) {
+      throw JobProblems.needed();
+    }
+  }
+
+  private static Job known(Optional<Job> job) {
+    return job.orElseThrow(
+        () ->
+            new ProblemException(
+                ProblemCode.NOT_FOUND,
+                "There is no such job, or it ended too long ago.",
+                List.of()));
+  }
+
+  private ResponseEntity<byte[]> reply(Representation form, Job job, HttpServletRequest request) {
     Reply reply = Reply.ofJson(form, json.writeValueAsBytes(JobDocument.of(job)));
-    boolean ended = job.state() == JobState.DONE || job.state() == JobState.FAILED;
-    return (ended ? reply : reply.header("Retry-After", Pending.retryAfter(job, clock)))
+    return (job.state().ended()
+            ? reply
+            : reply.header("Retry-After", Pending.retryAfter(job, clock)))
         .to(request);
   }
 }

@@ -5,20 +5,19 @@ import java.time.Instant;
 import java.util.Optional;
 import lodeswing.job.Job;
 import lodeswing.web.problem.Problem;
-import lodeswing.web.problem.ThrownProblems;
 
 /**
  * A job as clients read it; members that are not known yet are left out.
  *
  * @param jobId names the job
  * @param kind the resource its result belongs to
- * @param state waiting, running, done or failed
+ * @param state waiting, running, done, failed or cancelled
  * @param progress fraction done, 0 to 1
  * @param submittedAt when it was asked for
  * @param startedAt when work on it began
  * @param finishedAt when it ended
  * @param resultUrl where the result is or will be
- * @param problem why it failed
+ * @param problem why it has no result
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 record JobDocument(
@@ -42,6 +41,6 @@ record JobDocument(
         job.startedAt(),
         job.finishedAt(),
         job.resultUrl(),
-        job.failure().map(failure -> Problem.of(ThrownProblems.of(failure))));
+        job.failure().map(failure -> Problem.of(JobProblems.of(failure))));
   }
 }

@@ -27,6 +27,21 @@ final class ClearanceReview {
     this.findings = findings;
   }
 
+  /** Looks at the gap alone. */
+  void ofGap() {
+    double gap = layout.number("gapMm") / 1000;
+    String at = places.of("/gapMm");
+    if (gap < 0) {
+      findings.impossible(
+          at, "the bob would hang " + Figures.millimetres(-gap) + " inside the plate at rest");
+    } else if (gap < NEAR) {
+      findings.warn(
+          "bob-near-plate",
+          at,
+          "The bob hangs only " + Figures.millimetres(gap) + " over the plate at rest.");
+    }
+  }
+
   /**
    * Looks at everything that needs no suspension.
    *
@@ -109,15 +124,6 @@ final class ClearanceReview {
   private void bobAtRest(List<Optional<Solid>> solids) {
     double gap = layout.number("gapMm") / 1000;
     String at = places.of("/gapMm");
-    if (gap < 0) {
-      findings.impossible(
-          at, "the bob would hang " + Figures.millimetres(-gap) + " inside the plate at rest");
-    } else if (gap < NEAR) {
-      findings.warn(
-          "bob-near-plate",
-          at,
-          "The bob hangs only " + Figures.millimetres(gap) + " over the plate at rest.");
-    }
     layout
         .findObject("backing")
         .map(steel -> steel.number("topMm") / 1000 - gap)

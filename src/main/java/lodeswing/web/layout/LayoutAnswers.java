@@ -1,10 +1,14 @@
 package lodeswing.web.layout;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lodeswing.render.csv.CsvDialect;
+import lodeswing.render.csv.CsvWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
@@ -125,6 +129,29 @@ final class LayoutAnswers {
     return members;
   }
 
+  /** All samples as a table. */
+  static byte[] samplesCsv(SampleLayouts samples, CsvDialect dialect) {
+    var out = new StringBuilder();
+    try {
+      var csv =
+          new CsvWriter(
+              out, dialect, "name", "layout_id", "title", "model", "magnets", "description");
+      for (SampleLayouts.Sample sample : samples.all()) {
+        LayoutDocument document = sample.document();
+        csv.text(sample.name())
+            .text(document.layoutId())
+            .text(document.title().orElse(sample.name()))
+            .text(document.model())
+            .integer(document.labels().size())
+            .text(sample.description())
+            .endRow();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail to be written", e);
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
   /** As JSON. */
   static byte[] json(Map<String, Object> members) {
     return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
@@ -137,6 +164,10 @@ final class LayoutAnswers {
     links.put("variant", self + "/variant");
     links.put("plate", self + "/plate");
     links.put("restPoints", self + "/rest-points");
+    links.put("outcome", self + "/outcome");
+    links.put("outcomes", self + "/outcomes");
+    links.put("basin", self + "/basin");
+    links.put("basins", "/v1/basins");
     links.put("trace", self + "/trace");
     links.put("traces", "/v1/traces");
     return texts(links);

@@ -1,17 +1,17 @@
 package lodeswing.web.layout;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.web.layout.SampleLayouts.Sample;
 import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.TableDialect;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -27,6 +27,8 @@ final class LayoutController {
   private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
   private static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CBOR);
+  static final List<Representation> SAMPLES =
+      List.of(Representation.JSON, Representation.CSV, Representation.CBOR, Representation.TEXT);
   private static final List<Representation> ID =
       List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
 
@@ -68,21 +70,24 @@ final class LayoutController {
   @GetMapping("/v1/layouts/{layoutId}/variant")
   ResponseEntity<byte[]> getLayoutVariant(
       @PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true);
-    Representation form = Negotiation.choose(request, query, ID);
-    LayoutDocument variant =
-        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
-    layouts.save(variant);
-    return idOrSummary(form, variant, request);
+    LayoutQuery query = LayoutQuery.read(request, layouts, layoutId);
+    Representation form = Negotiation.choose(request, query.parameters(), ID);
+    layouts.save(query.layout());
+    return idOrSummary(form, query.layout(), request);
   }
 
   @GetMapping("/v1/sample-layouts")
   ResponseEntity<byte[]> listSampleLayouts(HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request);
-    Representation form = Negotiation.choose(request, query, DOCUMENT);
-    return Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.samplesOf(layouts.samples())))
-        .cache(CachePolicy.SHORT)
-        .to(request);
+    Representation form = Negotiation.choose(request, query, SAMPLES);
+    SampleLayouts samples = layouts.samples();
+    Reply reply =
+        switch (form) {
+          case CSV -> Reply.of(form, LayoutAnswers.samplesCsv(samples, TableDialect.of(query)));
+          case TEXT -> Reply.ofLines(samples.all().stream().map(Sample::name).toList());
+          default -> Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.samplesOf(samples)));
+        };
+    return reply.cache(CachePolicy.SHORT).to(request);
   }
 
   @GetMapping("/v1/sample-layouts/{name}")
@@ -96,7 +101,7 @@ final class LayoutController {
       Representation form, LayoutDocument document, HttpServletRequest request) {
     Reply reply =
         form == Representation.TEXT
-            ? Reply.of(form, document.layoutId().getBytes(StandardCharsets.UTF_8))
+            ? Reply.ofWords(document.layoutId())
             : Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.summaryOf(document)));
     return reply.cache(CachePolicy.SHORT).to(request);
   }

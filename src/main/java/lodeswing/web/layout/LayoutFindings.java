@@ -36,9 +36,19 @@ final class LayoutFindings {
     return unknown.isEmpty() && impossible.isEmpty();
   }
 
-  /** Ends the request with every fault of the worse kind. */
+  /** Every fault, what is not known first. */
+  FaultList faults() {
+    var all = new FaultList();
+    unknown.listed().forEach(fault -> all.add(fault.pointer(), fault.detail()));
+    impossible.listed().forEach(fault -> all.add(fault.pointer(), fault.detail()));
+    return all;
+  }
+
+  /** Ends the request with every fault; a word that is not known names the problem. */
   void refuseIfAny() {
-    unknown.refuseIfAny(ProblemCode.INVALID_REQUEST, "The layout");
-    impossible.refuseIfAny(ProblemCode.IMPOSSIBLE_LAYOUT, "The layout");
+    faults()
+        .refuseIfAny(
+            unknown.isEmpty() ? ProblemCode.IMPOSSIBLE_LAYOUT : ProblemCode.INVALID_REQUEST,
+            "The layout");
   }
 }

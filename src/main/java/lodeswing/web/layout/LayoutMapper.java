@@ -11,6 +11,7 @@ import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.TextbookLayout;
 import lodeswing.core.suspension.Suspension;
 import lodeswing.web.body.Body;
+import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemException;
 
 /** Maps a canonical layout to SI and checks what only shows when all of it is seen together. */
@@ -38,7 +39,54 @@ final class LayoutMapper {
     return layout.text("model").equals("bench") ? bench() : textbook();
   }
 
+  /**
+   * What is wrong with single parts; what they are to each other is left out. Takes the place of
+   * {@link #map} where other figures of the layout cannot be read.
+   */
+  List<Fault> faultsOfParts() {
+    if (layout.text("model").equals("bench")) {
+      var pendulum = new PendulumMapper(layout, places, findings);
+      Parts parts = parts(new ClearanceReview(layout, places, findings), pendulum);
+      parts.suspension.ifPresent(pendulum::loss);
+    }
+    return findings.faults().listed();
+  }
+
   private Layout bench() {
+    var clearance = new ClearanceReview(layout, places, findings);
+    var pendulum = new PendulumMapper(layout, places, findings);
+    Parts parts = parts(clearance, pendulum);
+    clearance.ofMagnets(parts.placed.stream().map(p -> p.map(MagnetMapper.Placed::solid)).toList());
+    var loss = parts.suspension.map(pendulum::loss);
+    findings.refuseIfAny();
+    var bench =
+        new BenchLayout(
+            parts.suspension.orElseThrow(LayoutMapper::unexplained),
+            parts.bob,
+            layout.number("gapMm") / 1000,
+            parts.placed.stream()
+                .map(p -> p.orElseThrow(LayoutMapper::unexplained).magnet())
+                .toList(),
+            layout.findObject("backing").map(b -> new SteelBacking(b.number("topMm") / 1000)),
+            layout.number("localGravityMPerS2"),
+            loss.orElseThrow(LayoutMapper::unexplained));
+    clearance.ofWhole(bench);
+    return bench;
+  }
+
+  /**
+   * The parts by themselves.
+   *
+   * @param placed the magnets; empty where one has a fault
+   * @param bob the bob's magnet
+   * @param suspension what it hangs on
+   */
+  private record Parts(
+      List<Optional<MagnetMapper.Placed>> placed,
+      Optional<BenchLayout.BobMagnet> bob,
+      Optional<Suspension> suspension) {}
+
+  private Parts parts(ClearanceReview clearance, PendulumMapper pendulum) {
     var magnetMapper = new MagnetMapper(findings);
     var placed = new ArrayList<Optional<MagnetMapper.Placed>>();
     List<Body> magnets = layout.objects("magnets");
@@ -47,23 +95,9 @@ final class LayoutMapper {
     }
     Optional<BenchLayout.BobMagnet> bob =
         layout.findObject("bobMagnet").flatMap(b -> bob(b, magnetMapper));
-    var clearance = new ClearanceReview(layout, places, findings);
-    clearance.ofMagnets(placed.stream().map(p -> p.map(MagnetMapper.Placed::solid)).toList());
-    var pendulum = new PendulumMapper(layout, places, findings);
-    Optional<Suspension> suspension = bobIsWhole() ? pendulum.suspension() : Optional.empty();
-    var loss = suspension.map(pendulum::loss);
-    findings.refuseIfAny();
-    var bench =
-        new BenchLayout(
-            suspension.orElseThrow(LayoutMapper::unexplained),
-            bob,
-            layout.number("gapMm") / 1000,
-            placed.stream().map(p -> p.orElseThrow(LayoutMapper::unexplained).magnet()).toList(),
-            layout.findObject("backing").map(b -> new SteelBacking(b.number("topMm") / 1000)),
-            layout.number("localGravityMPerS2"),
-            loss.orElseThrow(LayoutMapper::unexplained));
-    clearance.ofWhole(bench);
-    return bench;
+    clearance.ofGap();
+    return new Parts(
+        List.copyOf(placed), bob, bobIsWhole() ? pendulum.suspension() : Optional.empty());
   }
 
   private Optional<BenchLayout.BobMagnet> bob(Body magnet, MagnetMapper mapper) {

@@ -85,10 +85,12 @@ class LayoutOperations {
         "Stores the layout with some figures changed and answers its id; format=text gives the bare"
             + " id. Every figure of the canonical form is a parameter under its dotted path:"
             + " gapMm, pendulum.lengthMm, bobMagnet.grade, magnet.1.poleUp (the first magnet),"
-            + " magnet.all.bottomMm (every magnet), pendulum.part.2.massG, damping.swingsToHalf."
-            + " Members of pendulum and damping also go by their bare names, such as bobMassG."
-            + " Numbers may have a decimal comma. The same parameters change the layout in every"
-            + " other GET below it.",
+            + " magnet.all.bottomMm (every magnet but those whose own is given),"
+            + " pendulum.part.2.massG, damping.swingsToHalf. Members of pendulum and damping also go"
+            + " by their bare names, such as bobMassG. A figure takes the place of what cannot stand"
+            + " beside it in the layout, as remanenceT of grade; two of these in one query are a"
+            + " fault. Numbers may have a decimal comma. The same parameters change the layout in"
+            + " every other GET below it.",
         List.of(
             layoutId,
             new ParameterText(
@@ -110,10 +112,11 @@ class LayoutOperations {
         "listSampleLayouts",
         TAG,
         "List the built-in layouts",
-        "Layouts to start from, each with its id.",
+        "Layouts to start from, each with its id; as a table, or as text a name a line.",
         List.of(),
         Optional.empty(),
-        List.of(new AnswerText(200, "The samples.", LayoutAnswers.SAMPLES, DOCUMENT)),
+        List.of(
+            new AnswerText(200, "The samples.", LayoutAnswers.SAMPLES, LayoutController.SAMPLES)),
         List.of());
   }
 

@@ -2,9 +2,11 @@ package lodeswing.web.layout;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,9 +26,11 @@ import tools.jackson.databind.node.ObjectNode;
  * <p>A parameter's name is the dotted path of a member in the canonical form, list elements counted
  * from 1 and named in the singular: {@code gapMm}, {@code pendulum.lengthMm}, {@code
  * bobMagnet.grade}, {@code magnet.1.poleUp} (the first magnet), {@code magnet.all.bottomMm} (every
- * magnet), {@code pendulum.part.2.massG}, {@code damping.swingsToHalf}. Members of {@code pendulum}
- * and {@code damping} also go by their bare names. A member that cannot stand beside the changed
- * one ({@code grade} beside {@code remanenceT}) is dropped. Numbers may have a decimal comma.
+ * magnet but those whose own is given), {@code pendulum.part.2.massG}, {@code
+ * damping.swingsToHalf}. Members of {@code pendulum} and {@code damping} also go by their bare
+ * names. A member of the layout that cannot stand beside the changed one ({@code grade} beside
+ * {@code remanenceT}) is dropped; two of these in one query are a fault, as in a body. Numbers may
+ * have a decimal comma.
  */
 public final class LayoutOverrides {
 
@@ -34,7 +38,18 @@ public final class LayoutOverrides {
   private static final Pattern NUMBERED =
       Pattern.compile("((?:.*\\.)?(magnet|part)\\.)(\\d{1,20})(\\..+)");
 
-  private LayoutOverrides() {}
+  private static final String SUBJECT = "The query";
+
+  private final LayoutDocument document;
+  private final Map<String, List<OverrideTarget>> targets;
+  private final Map<String, String> written = new LinkedHashMap<>();
+  private final FaultList faults = new FaultList();
+  private boolean unknownName;
+
+  private LayoutOverrides(LayoutDocument document) {
+    this.document = document;
+    this.targets = OverrideTarget.of(document.canonical());
+  }
 
   /**
    * The changed layout; the same document where nothing is changed.
@@ -42,60 +57,178 @@ public final class LayoutOverrides {
    * @param document the layout
    * @param overrides text values by parameter name
    * @param alsoKnown further names that the resource knows, to find the nearest of a wrong one
-   * @throws ProblemException {@code unknown-parameter}, or every fault of the changed layout, with
-   *     {@code ?name} in place of the pointer where a parameter is at fault
+   * @throws ProblemException {@code unknown-parameter}, or every fault of the changed layout that
+   *     can be judged, with {@code ?name} in place of the pointer
    */
   public static LayoutDocument apply(
       LayoutDocument document, Map<String, String> overrides, Collection<String> alsoKnown) {
     if (overrides.isEmpty()) {
       return document;
     }
-    Map<String, List<OverrideTarget>> targets = OverrideTarget.of(document.canonical());
-    refuseUnknown(overrides, targets, alsoKnown);
-    ObjectNode tree = document.canonical().toTree();
-    var names = new ParameterNames(targets);
-    overrides.forEach(
-        (name, text) -> {
-          for (OverrideTarget target : targets.getOrDefault(name, List.of())) {
-            target.set(tree, text);
-            names.change(target.pointer(), name);
-          }
-        });
-    try {
-      Body changed = BodyReader.read(tree, LayoutShapes.CANONICAL);
-      return LayoutDocument.of(CanonicalForm.read(changed));
-    } catch (ProblemException e) {
-      throw new ProblemException(e.code(), String.valueOf(e.getMessage()), names.of(e.faults()));
-    }
+    var change = new LayoutOverrides(document);
+    change.readNames(overrides, alsoKnown);
+    change.refuseTwice();
+    return change.made();
   }
 
-  /** Every name that may be changed in a layout. */
-  public static List<String> names(LayoutDocument document) {
-    return List.copyOf(OverrideTarget.of(document.canonical()).keySet());
-  }
-
-  private static void refuseUnknown(
-      Map<String, String> overrides,
-      Map<String, List<OverrideTarget>> targets,
-      Collection<String> alsoKnown) {
+  private void readNames(Map<String, String> overrides, Collection<String> alsoKnown) {
     var known = new TreeSet<>(targets.keySet());
     known.addAll(alsoKnown);
-    var faults = new FaultList();
-    for (String name : overrides.keySet()) {
-      if (!targets.containsKey(name)) {
-        String detail =
-            beyondTheLast(name, targets)
-                .or(() -> NearestName.find(name, known).map(near -> "did you mean " + near + "?"))
-                .orElse("a layout's figures go by names such as gapMm or magnet.1.poleUp");
-        faults.add("?" + name, "is not known here: " + detail);
+    overrides.forEach(
+        (name, text) -> {
+          if (targets.containsKey(name)) {
+            written.put(name, text);
+          } else {
+            unknownName = true;
+            String detail =
+                beyondTheLast(name)
+                    .or(
+                        () ->
+                            NearestName.find(name, known).map(near -> "did you mean " + near + "?"))
+                    .orElse("a layout's figures go by names such as gapMm or magnet.1.poleUp");
+            faults.add("?" + name, "is not known here: " + detail);
+          }
+        });
+  }
+
+  /** One member under two names. */
+  private void refuseTwice() {
+    var names = new LinkedHashMap<String, String>();
+    for (String name : List.copyOf(written.keySet())) {
+      if (!name.startsWith(OverrideTarget.EVERY)) {
+        for (OverrideTarget target : of(name)) {
+          String earlier = names.putIfAbsent(target.pointer(), name);
+          if (earlier != null) {
+            faults.add("?" + name, "is given as " + earlier + " already; give it once");
+            written.remove(name);
+          }
+        }
       }
     }
-    faults.refuseIfAny(ProblemCode.UNKNOWN_PARAMETER, "The query");
+  }
+
+  private LayoutDocument made() {
+    var names = new WrittenNames(pointers(written.keySet()));
+    Body changed;
+    try {
+      changed = read(written.keySet());
+    } catch (ProblemException e) {
+      e.faults().forEach(fault -> faults.add(names.of(fault), fault.detail()));
+      throw refusal(readable(e.faults()));
+    }
+    if (!faults.isEmpty()) {
+      throw refusal(written.keySet());
+    }
+    try {
+      return LayoutDocument.of(CanonicalForm.read(changed));
+    } catch (ProblemException e) {
+      List<Fault> blamed =
+          e.faults().stream()
+              .map(fault -> new Fault(names.blamed(fault, this::faultsWithout), fault.detail()))
+              .toList();
+      throw new ProblemException(e.code(), String.valueOf(e.getMessage()), blamed);
+    }
+  }
+
+  /** The layout with some of the written figures, those of every magnet first. */
+  private Body read(Set<String> names) {
+    ObjectNode tree = document.canonical().toTree();
+    List<String> inOrder = inOrder(names);
+    inOrder.forEach(name -> of(name).forEach(target -> target.dropRivals(tree)));
+    inOrder.forEach(
+        name -> of(name).forEach(target -> target.set(tree, written.getOrDefault(name, ""))));
+    return BodyReader.read(tree, LayoutShapes.CANONICAL);
+  }
+
+  /** The name that has the last word on each member. */
+  private Map<String, String> pointers(Set<String> names) {
+    var pointers = new LinkedHashMap<String, String>();
+    inOrder(names).forEach(name -> of(name).forEach(t -> pointers.put(t.pointer(), name)));
+    return pointers;
+  }
+
+  private static List<String> inOrder(Set<String> names) {
+    return names.stream()
+        .sorted((a, b) -> Boolean.compare(everyMagnet(b), everyMagnet(a)))
+        .toList();
+  }
+
+  private static boolean everyMagnet(String name) {
+    return name.startsWith(OverrideTarget.EVERY);
+  }
+
+  private List<OverrideTarget> of(String name) {
+    return targets.getOrDefault(name, List.of());
+  }
+
+  /** What is wrong with the layout where one of the figures stays as it was. */
+  private List<Fault> faultsWithout(String name) {
+    var others = new LinkedHashSet<>(written.keySet());
+    others.remove(name);
+    try {
+      new LayoutMapper(CanonicalForm.read(read(others))).map();
+      return List.of();
+    } catch (ProblemException e) {
+      return e.faults();
+    }
+  }
+
+  /** The names that changed nothing that has one of these faults. */
+  private Set<String> readable(List<Fault> found) {
+    var readable = new LinkedHashSet<>(written.keySet());
+    for (Fault fault : found) {
+      readable.removeIf(
+          name ->
+              of(name).stream()
+                  .anyMatch(target -> WrittenNames.within(target.pointer(), fault.pointer())));
+    }
+    return readable;
+  }
+
+  /**
+   * The problem of everything that is wrong, parts that cannot be built among it.
+   *
+   * @param readable the names whose values can be read
+   */
+  private ProblemException refusal(Set<String> readable) {
+    Map<String, String> pointers = pointers(readable);
+    for (Fault fault : faultsOfParts(readable)) {
+      String name = pointers.get(fault.pointer());
+      if (name != null && !besideUnreadable(fault.pointer(), readable)) {
+        faults.add("?" + name, fault.detail());
+      }
+    }
+    try {
+      faults.refuseIfAny(
+          unknownName ? ProblemCode.UNKNOWN_PARAMETER : ProblemCode.INVALID_REQUEST, SUBJECT);
+    } catch (ProblemException e) {
+      return e;
+    }
+    throw new IllegalStateException("refused without a fault");
+  }
+
+  private List<Fault> faultsOfParts(Set<String> readable) {
+    try {
+      return new LayoutMapper(CanonicalForm.read(read(readable))).faultsOfParts();
+    } catch (ProblemException e) {
+      return List.of();
+    }
+  }
+
+  /**
+   * Whether another figure of the same part could not be read, so that the fault may be another.
+   */
+  private boolean besideUnreadable(String pointer, Set<String> readable) {
+    String owner = pointer.substring(0, pointer.lastIndexOf('/'));
+    return !owner.isEmpty()
+        && written.keySet().stream()
+            .filter(name -> !readable.contains(name))
+            .flatMap(name -> of(name).stream())
+            .anyMatch(target -> target.ownerPointer().equals(owner));
   }
 
   /** Says how many magnets or parts there are, where a number goes beyond them. */
-  private static Optional<String> beyondTheLast(
-      String name, Map<String, List<OverrideTarget>> targets) {
+  private Optional<String> beyondTheLast(String name) {
     Matcher numbered = NUMBERED.matcher(name);
     if (!numbered.matches()) {
       return Optional.empty();
@@ -103,7 +236,7 @@ public final class LayoutOverrides {
     String before = numbered.group(1);
     String after = numbered.group(4);
     int count = 0;
-    while (hasNumber(targets, before + (count + 1) + ".")) {
+    while (hasNumber(before + (count + 1) + ".")) {
       count++;
     }
     String things = numbered.group(2).equals("magnet") ? "magnets" : "parts";
@@ -123,53 +256,7 @@ public final class LayoutOverrides {
     return Integer.parseInt(numbered.group(3));
   }
 
-  private static boolean hasNumber(Map<String, List<OverrideTarget>> targets, String prefix) {
+  private boolean hasNumber(String prefix) {
     return targets.keySet().stream().anyMatch(name -> name.startsWith(prefix));
-  }
-
-  /** Faults under the names of parameters, since whoever asks by an address has sent no body. */
-  private static final class ParameterNames {
-    private final Map<String, String> changed = new LinkedHashMap<>();
-    private final Map<String, String> known = new LinkedHashMap<>();
-
-    ParameterNames(Map<String, List<OverrideTarget>> targets) {
-      targets.forEach(
-          (name, members) -> members.forEach(m -> known.putIfAbsent(m.pointer(), "?" + name)));
-    }
-
-    void change(String pointer, String name) {
-      changed.put(pointer, "?" + name);
-    }
-
-    List<Fault> of(List<Fault> faults) {
-      return faults.stream().map(f -> new Fault(of(f.pointer()), f.detail())).toList();
-    }
-
-    /** The parameter that changed the place or something in it; else the likeliest to blame. */
-    private String of(String pointer) {
-      return under(changed, pointer)
-          .or(
-              () ->
-                  changed.values().stream().distinct().count() == 1
-                      ? first(changed)
-                      : Optional.empty())
-          .or(() -> under(known, pointer))
-          .or(() -> first(changed))
-          .orElse(pointer);
-    }
-
-    private static Optional<String> under(Map<String, String> names, String pointer) {
-      String exact = names.get(pointer);
-      return exact != null
-          ? Optional.of(exact)
-          : names.entrySet().stream()
-              .filter(entry -> entry.getKey().startsWith(pointer + "/"))
-              .map(Map.Entry::getValue)
-              .findFirst();
-    }
-
-    private static Optional<String> first(Map<String, String> names) {
-      return names.values().stream().findFirst();
-    }
   }
 }

@@ -110,7 +110,7 @@ final class MagnetMapper {
           gradeAt,
           "is not a known grade; "
               + meant
-              + "Known are "
+              + "known are "
               + String.join(", ", codes)
               + "; or give remanenceT");
     }

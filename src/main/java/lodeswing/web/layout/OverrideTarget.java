@@ -31,7 +31,9 @@ record OverrideTarget(List<Object> path, ObjectShape owner, String member) {
       Pattern.compile("[+-]?\\d{1,40}([.,]\\d{0,40})?([eE][+-]?\\d{1,3})?");
   private static final Map<String, String> SINGULAR = Map.of("magnets", "magnet", "parts", "part");
   private static final List<String> BARE = List.of("pendulum.", "damping.");
-  private static final String EVERY = "magnet.all.";
+
+  /** What the names begin with that change every magnet. */
+  static final String EVERY = "magnet.all.";
 
   OverrideTarget {
     path = List.copyOf(path);
@@ -62,16 +64,31 @@ record OverrideTarget(List<Object> path, ObjectShape owner, String member) {
     return JsonPointer.member(pointer, member);
   }
 
-  /** Sets the member in a tree of the layout; rivals of it are dropped. */
+  /** JSON Pointer of its object. */
+  String ownerPointer() {
+    String pointer = pointer();
+    return pointer.substring(0, pointer.lastIndexOf('/'));
+  }
+
+  /** Drops what cannot stand beside the member from a tree of the layout. */
+  void dropRivals(ObjectNode layout) {
+    ObjectNode object = object(layout);
+    owner.rivals(member).forEach(object::remove);
+  }
+
+  /** Sets the member in a tree of the layout. */
   void set(ObjectNode layout, String text) {
+    ObjectNode object = object(layout);
+    fillConstants(object);
+    object.set(member, value(text.strip()));
+  }
+
+  private ObjectNode object(ObjectNode layout) {
     JsonNode node = layout;
     for (Object step : path) {
       node = step instanceof Integer index ? node.get(index) : child((ObjectNode) node, step);
     }
-    ObjectNode object = (ObjectNode) node;
-    owner.rivals(member).forEach(object::remove);
-    fillConstants(object);
-    object.set(member, value(text.strip()));
+    return (ObjectNode) node;
   }
 
   private static JsonNode child(ObjectNode node, Object name) {

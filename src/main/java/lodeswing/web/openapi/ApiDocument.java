@@ -39,6 +39,7 @@ final class ApiDocument implements OpenApiCustomizer {
       Map.of(
           400, "Malformed or with faults; each is listed with its pointer.",
           404, "Nothing is stored there.",
+          409, "Another computation needs it.",
           406, "None of the offered forms is acceptable; the detail names them.",
           413, "The body is too large.",
           415, "The body's media type is not read here.",
@@ -62,7 +63,11 @@ final class ApiDocument implements OpenApiCustomizer {
             .version("1")
             .description(
                 "Computes what a teacher needs who builds bench-top chaos: a pendulum with a magnet"
-                    + " on its bob, swinging over magnets on a plate."));
+                    + " on its bob, swinging over magnets on a plate.\n\n"
+                    + "Words in a text answer (format=text) keep to one line that no spreadsheet"
+                    + " splits or runs: separators become dashes, double quotes apostrophes, and"
+                    + " what begins with = + - @ gets an apostrophe before it, as in CSV. JSON holds"
+                    + " them as they were sent. Figures are bare numbers."));
     api.setServers(List.of(new Server().url("/").description("The service itself.")));
     Optional.ofNullable(api.getPaths()).ifPresent(paths -> paths.remove("/error"));
     var components = new SchemaComponents();

@@ -97,6 +97,22 @@ class ServiceOperations {
         ok(PendingAnswer.JOB, DOCUMENT));
   }
 
+  @Bean
+  OperationDescription describeCancelJob() {
+    return new OperationDescription(
+        "cancelJob",
+        TAG,
+        "Cancel a job",
+        "Ends a computation that has not ended: nothing of it is kept, whoever waits for it gets the"
+            + " problem job-cancelled, and asking again computes it anew. Answers the job as it"
+            + " stands; one that has ended stays as it is. A job that another computation waits for"
+            + " goes on: 409 with the problem job-needed.",
+        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+        Optional.empty(),
+        List.of(ok(PendingAnswer.JOB, DOCUMENT)),
+        List.of(404, 409));
+  }
+
   private static AnswerText ok(ObjectShape answer, List<Representation> forms) {
     return new AnswerText(200, "The answer.", answer, forms);
   }

@@ -10,10 +10,9 @@ import lodeswing.figure.PathPicture;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.layout.LayoutDocument;
-import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -43,11 +42,10 @@ final class PlateController {
 
   @GetMapping("/v1/layouts/{layoutId}/plate")
   ResponseEntity<byte[]> getLayoutPlate(@PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true, WIDTH);
+    LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, WIDTH);
+    QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
-    LayoutDocument layout =
-        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
-    Drawing drawing = drawing(layout);
+    Drawing drawing = drawing(asked.layout());
     byte[] picture =
         form == Representation.SVG
             ? SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8)

@@ -1,6 +1,7 @@
 package lodeswing.web.problem;
 
 import java.util.List;
+import lodeswing.render.csv.CellText;
 
 /**
  * The problem document of RFC 9457, with two members of our own.
@@ -15,6 +16,8 @@ import java.util.List;
 public record Problem(
     String type, String title, int status, String detail, String code, List<Fault> errors) {
 
+  private static final int LONGEST_LINE = 1_000;
+
   /** The document of an occurrence. */
   public static Problem of(ProblemCode code, String detail, List<Fault> faults) {
     return new Problem(
@@ -26,12 +29,18 @@ public record Problem(
     return of(thrown.code(), String.valueOf(thrown.getMessage()), thrown.faults());
   }
 
-  /** All of it in one line for a cell of a sheet. */
+  /** All of it in one line for a cell of a sheet, nothing said twice. */
   public String line() {
     var text = new StringBuilder("ERROR ").append(code).append(": ").append(detail);
     for (Fault fault : errors) {
-      text.append(" [").append(fault.pointer()).append("] ").append(fault.detail());
+      if (!detail.contains(fault.detail())) {
+        text.append(" [").append(fault.pointer()).append("] ").append(fault.detail());
+      }
     }
-    return CellLine.of(text.toString());
+    if (text.length() > LONGEST_LINE) {
+      text.setLength(LONGEST_LINE);
+      text.append('…');
+    }
+    return CellText.line(text.toString());
   }
 }

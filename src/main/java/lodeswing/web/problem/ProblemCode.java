@@ -9,13 +9,14 @@ public enum ProblemCode {
       "malformed-body",
       400,
       "The body cannot be read",
-      "The body is not what its Content-Type says, or is cut short, or names a member twice.",
+      "The body is not what its Content-Type says, or is cut short.",
       "Check the body with a JSON checker; the detail tells the place where reading stopped."),
   INVALID_REQUEST(
       "invalid-request",
       400,
       "The request has faults",
-      "The request can be read, but some of its values are missing, unknown or out of range.",
+      "The request can be read, but some of its values are missing, given twice, unknown or out of"
+          + " range.",
       "Mend every entry of errors: its pointer names the place, its detail says what is accepted."),
   UNKNOWN_PARAMETER(
       "unknown-parameter",
@@ -107,6 +108,18 @@ public enum ProblemCode {
       "The service has too much to do",
       "More work is waiting than the service takes in.",
       "Wait as many seconds as Retry-After says and ask again."),
+  JOB_CANCELLED(
+      "job-cancelled",
+      503,
+      "The computation was cancelled",
+      "Somebody cancelled the computation of the result before it was there; nothing of it is kept.",
+      "Ask again: it is then computed anew."),
+  JOB_NEEDED(
+      "job-needed",
+      409,
+      "The job is needed by another",
+      "Another computation waits for the result of this job, so that it cannot be cancelled.",
+      "Cancel the job that needs it, or let it end."),
   INTERNAL_FAULT(
       "internal-fault",
       500,

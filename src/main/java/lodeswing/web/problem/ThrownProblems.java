@@ -1,10 +1,10 @@
 package lodeswing.web.problem;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
@@ -78,21 +78,15 @@ public final class ThrownProblems {
   }
 
   private static ProblemException methodNotAllowed(HttpRequestMethodNotSupportedException thrown) {
-    String allow =
-        Objects.requireNonNullElse(thrown.getSupportedHttpMethods(), List.of()).stream()
-            .map(Object::toString)
-            .sorted()
-            .collect(Collectors.joining(", "));
-    var headers = new HashMap<String, String>();
-    headers.put("Allow", withHead(allow));
+    var methods = new TreeSet<String>();
+    Objects.requireNonNullElse(thrown.getSupportedHttpMethods(), List.of())
+        .forEach(method -> methods.add(method.toString()));
+    if (methods.contains("GET")) {
+      methods.add("HEAD");
+    }
+    String allow = String.join(", ", methods);
     return new ProblemException(
-        ProblemCode.METHOD_NOT_ALLOWED, "Use " + withHead(allow) + ".", List.of(), headers);
-  }
-
-  private static String withHead(String allow) {
-    return allow.startsWith("GET") && !allow.contains("HEAD")
-        ? allow.replaceFirst("GET", "GET, HEAD")
-        : allow;
+        ProblemCode.METHOD_NOT_ALLOWED, "Use " + allow + ".", List.of(), Map.of("Allow", allow));
   }
 
   private static String unreadable(HttpMessageNotReadableException thrown) {

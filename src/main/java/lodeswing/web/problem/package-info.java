@@ -1,7 +1,7 @@
 /**
  * The one error path: faults, problem codes, problem documents and their pages.
  *
- * <p>It may import Spring and Jackson.
+ * <p>It may import {@code render.csv}, Spring and Jackson.
  */
 @NullMarked
 package lodeswing.web.problem;

@@ -4,12 +4,15 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.zip.GZIPOutputStream;
 import lodeswing.job.Answer;
+import lodeswing.render.csv.CellText;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import org.springframework.http.HttpHeaders;
@@ -44,6 +47,22 @@ public final class Reply {
   /** An answer with status 200 that nobody may keep, until told otherwise. */
   public static Reply of(Representation representation, byte[] body) {
     return new Reply(representation, body, 200, new HttpHeaders()).cache(CachePolicy.NO_STORE);
+  }
+
+  /** Words as the whole of an answer, safe in a cell of a sheet: {@link CellText#line}. */
+  public static Reply ofWords(String words) {
+    return of(Representation.TEXT, CellText.line(words).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Lines of words, each as {@link #ofWords} would write it. */
+  public static Reply ofLines(List<String> lines) {
+    String all = lines.stream().map(CellText::line).collect(Collectors.joining("\n", "", "\n"));
+    return of(Representation.TEXT, all.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** A figure as the whole of an answer, as it stands: the sign of a number is no formula. */
+  public static Reply ofFigure(String figure) {
+    return of(Representation.TEXT, figure.getBytes(StandardCharsets.UTF_8));
   }
 
   /**

@@ -7,10 +7,9 @@ import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
-import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -43,10 +42,10 @@ final class RestPointController {
 
   @GetMapping("/v1/layouts/{layoutId}/rest-points")
   ResponseEntity<byte[]> listRestPoints(@PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true);
+    LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId);
+    QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
-    LayoutDocument document =
-        LayoutOverrides.apply(layouts.get(layoutId), query.others(), GeneralParameters.names());
+    LayoutDocument document = asked.layout();
     cost.check(document, LayoutPlace.ADDRESS);
     return answers.reply(
         request,

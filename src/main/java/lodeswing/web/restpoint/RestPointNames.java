@@ -130,7 +130,7 @@ public final class RestPointNames {
   }
 
   private String at(RestPlace place) {
-    return "(" + number(place.x()) + ", " + number(place.y()) + ")" + unit();
+    return "x=" + number(place.x()) + " y=" + number(place.y()) + unit();
   }
 
   private String length(double length) {

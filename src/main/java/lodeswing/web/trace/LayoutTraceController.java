@@ -1,7 +1,6 @@
 package lodeswing.web.trace;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,7 @@ import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
-import lodeswing.web.layout.LayoutOverrides;
+import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
@@ -19,7 +18,6 @@ import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
-import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -42,7 +40,7 @@ final class LayoutTraceController {
           Representation.SVG,
           Representation.PNG);
   static final List<Representation> OUTCOME =
-      List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
+      List.of(Representation.JSON, Representation.CSV, Representation.CBOR, Representation.TEXT);
 
   private static final Parameter<Double> X = number("x", TraceShapes.PLACE).required();
   private static final Parameter<Double> Y = number("y", TraceShapes.PLACE).required();
@@ -90,12 +88,10 @@ final class LayoutTraceController {
 
   @GetMapping("/v1/layouts/{layoutId}/trace")
   ResponseEntity<byte[]> getLayoutTrace(@PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true, KNOWN);
-    Representation form =
-        query.find(TraceReplies.VALUE).isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
-            ? Representation.TEXT
-            : Negotiation.choose(request, query, TRACE);
-    TraceRequest trace = trace(layoutId, query);
+    LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, KNOWN);
+    QueryParameters query = asked.parameters();
+    Representation form = form(request, query, TRACE);
+    TraceRequest trace = trace(asked);
     traces.save(trace);
     return answers.reply(
         request,
@@ -106,29 +102,32 @@ final class LayoutTraceController {
 
   @GetMapping("/v1/layouts/{layoutId}/outcome")
   ResponseEntity<byte[]> getOutcome(@PathVariable String layoutId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.readOpen(request, name -> true, X, Y, VX, VY);
-    Representation form = Negotiation.choose(request, query, OUTCOME);
-    TraceRequest trace = trace(layoutId, query);
+    LayoutQuery asked =
+        LayoutQuery.read(request, layouts, layoutId, X, Y, VX, VY, TraceReplies.VALUE);
+    QueryParameters query = asked.parameters();
+    Representation form = form(request, query, OUTCOME);
+    TraceRequest trace = trace(asked);
     traces.save(trace);
     return answers.reply(
         request,
         query,
         computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
-        result -> {
-          Reply reply =
-              form == Representation.TEXT
-                  ? TraceReplies.of(form, trace, result.bytes(), query)
-                  : Reply.ofJson(form, new TraceAnswers(trace, result.bytes()).outcomeJson());
-          return reply.cache(CachePolicy.SHORT);
-        });
+        result ->
+            TraceReplies.ofOutcome(form, trace, result.bytes(), query).cache(CachePolicy.SHORT));
   }
 
-  private TraceRequest trace(String layoutId, QueryParameters query) {
-    List<String> known = new ArrayList<>(GeneralParameters.names());
-    for (Parameter<?> parameter : KNOWN) {
-      known.add(parameter.name());
-    }
-    LayoutDocument layout = LayoutOverrides.apply(layouts.get(layoutId), query.others(), known);
+  /** A value alone is text unless the address asks for another form. */
+  private static Representation form(
+      HttpServletRequest request, QueryParameters query, List<Representation> offered) {
+    return query.find(TraceReplies.VALUE).isPresent()
+            && query.find(GeneralParameters.FORMAT).isEmpty()
+        ? Representation.TEXT
+        : Negotiation.choose(request, query, offered);
+  }
+
+  private TraceRequest trace(LayoutQuery asked) {
+    QueryParameters query = asked.parameters();
+    LayoutDocument layout = asked.layout();
     layouts.save(layout);
     Map<String, Object> release = new LinkedHashMap<>();
     release.put("x", query.get(X));

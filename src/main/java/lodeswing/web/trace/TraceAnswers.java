@@ -177,6 +177,44 @@ final class TraceAnswers {
     return out.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** The outcome as a table of one row, its first columns those of a list of outcomes. */
+  byte[] outcomeCsv(CsvDialect dialect) {
+    String length = request.bench() ? "_mm" : "";
+    var out = new StringBuilder();
+    try {
+      var csv =
+          new CsvWriter(
+              out,
+              dialect,
+              "x" + length,
+              "y" + length,
+              "outcome",
+              "settled_s",
+              "sealed_s",
+              "sure",
+              "trusted_until_s",
+              "foretold_until_s");
+      csv.number(request.release().get(0)).number(request.release().get(1)).text(words.outcome());
+      time(csv, path.settledAt());
+      time(csv, path.sealedAt());
+      csv.text(Boolean.toString(path.sure()));
+      time(csv, path.trustedUntil());
+      time(csv, path.foretoldUntil());
+      csv.endRow();
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail to be written", e);
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void time(CsvWriter csv, OptionalDouble time) throws IOException {
+    if (time.isPresent()) {
+      csv.number(time(time.getAsDouble()));
+    } else {
+      csv.empty();
+    }
+  }
+
   /** One value for a cell of a spreadsheet. */
   String value(TraceValue value) {
     return switch (value) {

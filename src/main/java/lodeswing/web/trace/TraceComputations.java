@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import lodeswing.analysis.trace.Trace;
+import lodeswing.analysis.trace.TraceResult;
 import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.landscape.Landscape;
@@ -44,7 +45,8 @@ final class TraceComputations {
    * @param place where the layout stands in the request
    */
   Computation of(TraceRequest request, String resultUrl, LayoutPlace place) {
-    return new Computation(request.pathKey(), KIND, resultUrl, progress -> compute(request, place));
+    return new Computation(
+        request.pathKey(), KIND, resultUrl, progress -> compute(request, place, progress));
   }
 
   /**
@@ -64,14 +66,15 @@ final class TraceComputations {
     }
   }
 
-  private byte[] compute(TraceRequest request, LayoutPlace place) {
+  private byte[] compute(TraceRequest request, LayoutPlace place, Computation.Progress progress) {
     boolean fromQuery = place == LayoutPlace.ADDRESS;
     TraceSpec spec = request.spec(limits);
     Landscape landscape = landscapes.of(request.layout(), place);
     double[] start = start(landscape.motion(), spec, EnumSet.allOf(Limit.Kind.class), fromQuery);
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
     try {
-      return new StoredPath(new Trace(landscape).run(spec, start), places).written();
+      TraceResult path = new Trace(landscape).run(spec, start, progress::report);
+      return new StoredPath(path, places).written();
     } catch (IntegrationFailure e) {
       throw beyondComputing(e, fromQuery);
     }

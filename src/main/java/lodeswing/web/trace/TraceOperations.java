@@ -127,14 +127,7 @@ class TraceOperations {
     parameters.add(
         parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
     parameters.add(width());
-    parameters.add(
-        new ParameterText(
-            "value",
-            false,
-            ChoiceShape.of(
-                Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
-            "One value as text, for a cell of a spreadsheet.",
-            "sealedAtS"));
+    parameters.add(value("sealedAtS"));
     return new OperationDescription(
         "getLayoutTrace",
         TAG,
@@ -151,19 +144,33 @@ class TraceOperations {
 
   @Bean
   OperationDescription describeGetOutcome() {
+    List<ParameterText> parameters = new ArrayList<>(release());
+    parameters.add(value("sure"));
     return new OperationDescription(
         "getOutcome",
         TAG,
         "Ask where one release ends",
-        "The rest point where the bob settles; as text its label, or its place in words. Every figure"
-            + " of the layout may be changed on the way, as in getLayoutVariant.",
-        release(),
+        "The rest point where the bob settles; as text its label, or its place in words, alone:"
+            + " whether it is sure, value=sure tells (true or false) for a cell beside it, from the"
+            + " same computation. Every figure of the layout may be changed on the way, as in"
+            + " getLayoutVariant.",
+        parameters,
         Optional.empty(),
         List.of(
             new AnswerText(
                 200, "The outcome.", TraceShapes.OUTCOME_DOCUMENT, LayoutTraceController.OUTCOME),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
+  }
+
+  private static ParameterText value(String example) {
+    return new ParameterText(
+        "value",
+        false,
+        ChoiceShape.of(
+            Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
+        "One value as text, for a cell of a spreadsheet.",
+        example);
   }
 
   private List<ParameterText> release() {

@@ -1,7 +1,6 @@
 package lodeswing.web.trace;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import lodeswing.figure.Drawing;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
@@ -33,7 +32,7 @@ final class TraceReplies {
     var answers = new TraceAnswers(request, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
-      case TEXT -> Reply.of(form, text(answers, query));
+      case TEXT -> text(answers, query);
       case SVG ->
           Reply.of(
               form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
@@ -42,20 +41,28 @@ final class TraceReplies {
     };
   }
 
+  /** The outcome alone in a form. */
+  static Reply ofOutcome(
+      Representation form, TraceRequest request, byte[] result, QueryParameters query) {
+    var answers = new TraceAnswers(request, result);
+    return switch (form) {
+      case CSV -> Reply.of(form, answers.outcomeCsv(TableDialect.of(query)));
+      case TEXT -> text(answers, query);
+      default -> Reply.ofJson(form, answers.outcomeJson());
+    };
+  }
+
   private static Drawing drawing(TraceRequest request, TraceAnswers answers) {
     return new TracePicture(request, answers).drawing();
   }
 
   /** The single value, with a decimal comma where the sheet wants one. */
-  private static byte[] text(TraceAnswers answers, QueryParameters query) {
+  private static Reply text(TraceAnswers answers, QueryParameters query) {
     TraceValue asked = query.find(VALUE).orElse(TraceValue.OUTCOME);
     String value = answers.value(asked);
-    Optional<String> decimal = query.find(GeneralParameters.DECIMAL);
-    boolean figure = !value.isEmpty() && Character.isDigit(value.charAt(0));
-    boolean words = asked == TraceValue.OUTCOME || asked == TraceValue.TRACE_ID;
-    if (figure && !words && decimal.filter("comma"::equals).isPresent()) {
-      value = value.replace('.', ',');
-    }
-    return value.getBytes(StandardCharsets.UTF_8);
+    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
+    return asked.inWords() || value.isEmpty() || !Character.isDigit(value.charAt(0))
+        ? Reply.ofWords(value)
+        : Reply.ofFigure(comma ? value.replace('.', ',') : value);
   }
 }

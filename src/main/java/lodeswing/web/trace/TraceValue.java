@@ -19,4 +19,9 @@ enum TraceValue {
   String word() {
     return word;
   }
+
+  /** Whether it is words, which are not read as a figure whatever they begin with. */
+  boolean inWords() {
+    return this == OUTCOME || this == SURE || this == TRACE_ID;
+  }
 }

@@ -1,10 +1,13 @@
 package lodeswing.analysis.trace;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import lodeswing.core.integrate.ScalarIntegrator;
@@ -109,5 +112,31 @@ class TraceOutcomeTest {
       }
     }
     return best;
+  }
+
+  @Test
+  void progressIsToldOftenRisesAndMayEndTheWork() {
+    Landscape landscape = TrialLandscapes.of(TrialLayouts.sample("paper-triangle"));
+    double[] start = TrialLandscapes.start(landscape, 1.2, 0.4, 0, 0);
+    TraceSpec spec = TrialLandscapes.spec(1, 0.1);
+    List<Double> told = new ArrayList<>();
+
+    TraceResult path = new Trace(landscape).run(spec, start, told::add);
+
+    assertEquals(new Trace(landscape).run(spec, start).restPoint(), path.restPoint());
+    assertTrue(told.size() > 2, told.toString());
+    for (int i = 1; i < told.size(); i++) {
+      assertTrue(told.get(i - 1) <= told.get(i) && told.get(i) <= 1, told.toString());
+    }
+    assertThrows(
+        CancellationException.class,
+        () ->
+            new Trace(landscape)
+                .run(
+                    spec,
+                    start,
+                    fraction -> {
+                      throw new CancellationException();
+                    }));
   }
 }

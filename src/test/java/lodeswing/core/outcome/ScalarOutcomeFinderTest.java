@@ -1,9 +1,14 @@
 package lodeswing.core.outcome;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
@@ -107,7 +112,7 @@ class ScalarOutcomeFinderTest {
             .find(
                 500,
                 (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
-                part -> assertTrue(part > 0 && part <= 1));
+                part -> assertTrue(part >= 0 && part <= 1));
     for (int i = 0; i < 500; i++) {
       assertEquals(one.end(i), all.end(i));
       assertEquals(
@@ -182,5 +187,32 @@ class ScalarOutcomeFinderTest {
 
     @Override
     public void resetState(double t, double[] y) {}
+  }
+
+  @Test
+  void runThatIsEndedBeginsNoMoreBatches() {
+    AtomicInteger begun = new AtomicInteger();
+    AtomicBoolean ended = new AtomicBoolean();
+    OutcomeFinder counting =
+        (releases, from, to, ends) -> {
+          begun.incrementAndGet();
+          ended.set(true);
+        };
+
+    assertThrows(
+        CancellationException.class,
+        () ->
+            new ParallelOutcomes(counting)
+                .find(
+                    1_000_000,
+                    (from, to, releases) -> {},
+                    fraction -> {
+                      if (ended.get()) {
+                        throw new CancellationException();
+                      }
+                    }));
+
+    // Some threads may have begun one each before the first had ended.
+    assertTrue(begun.get() <= 1 + ForkJoinPool.getCommonPoolParallelism(), begun.toString());
   }
 }

@@ -18,6 +18,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import lodeswing.RunningService;
 import lodeswing.core.statistics.Proportion;
+import lodeswing.render.csv.CellText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
@@ -212,7 +213,7 @@ class SummariesOverHttpTest {
     String name = summary.path("shares[0].name");
     double share = number(summary, "shares[0].share");
 
-    get(url + "&format=text").then().body(equalTo(summary.path("sentence")));
+    get(url + "&format=text").then().body(equalTo(CellText.line(summary.path("sentence"))));
     get(url + "&value=basinId").then().body(equalTo(summary.path("basinId")));
     get(url + "&value=releases").then().body(equalTo("262144"));
     get(url + "&value=wada").then().body(equalTo(summary.path("wada.verdict")));

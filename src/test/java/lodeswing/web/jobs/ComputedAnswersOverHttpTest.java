@@ -6,9 +6,11 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.response.Response;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import lodeswing.RunningService;
 import lodeswing.store.ResultTable;
 import lodeswing.web.probe.ProbeController;
@@ -166,5 +168,44 @@ class ComputedAnswersOverHttpTest {
         .body("status", equalTo("UP"));
     SERVICE.given().get("/actuator/health/liveness").then().statusCode(200);
     SERVICE.given().get("/actuator/env").then().statusCode(404);
+  }
+
+  @Test
+  void cancelledJobHasNoResultAndWhoWaitsIsTold() throws Exception {
+    String url = "/probe/work?name=endless";
+    String job = SERVICE.given().get(url + "&wait=0").header("Location");
+    var answer = new CompletableFuture<Response>();
+    var waiting =
+        new Thread(() -> answer.complete(SERVICE.given().get(url + "&errors=inline&wait=60")));
+    waiting.start();
+
+    SERVICE
+        .given()
+        .delete(job)
+        .then()
+        .statusCode(200)
+        .header("Retry-After", nullValue())
+        .body("state", equalTo("cancelled"))
+        .body("problem.code", equalTo("job-cancelled"));
+
+    // The waiting request may have come after the cancelling: then it has made the job anew.
+    for (int tries = 0; !answer.isDone() && tries < 1_000; tries++) {
+      SERVICE.given().delete(job);
+    }
+    assertThat(
+        answer.get().asString(), startsWith("ERROR job-cancelled: The computation was cancelled"));
+    SERVICE.given().get(job).then().body("state", equalTo("cancelled"));
+  }
+
+  @Test
+  void jobThatHasEndedStaysAsItIs() {
+    ProbeController probe = SERVICE.bean(ProbeController.class);
+    probe.shut("ended");
+    String job = SERVICE.given().get("/probe/work?name=ended&wait=0").header("Location");
+    probe.open("ended");
+    SERVICE.given().get("/probe/work?name=ended&wait=30").then().statusCode(200);
+
+    SERVICE.given().delete(job).then().statusCode(200).body("state", equalTo("done"));
+    SERVICE.given().delete("/v1/jobs/job-none").then().statusCode(404);
   }
 }

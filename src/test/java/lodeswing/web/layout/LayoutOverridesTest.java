@@ -112,7 +112,10 @@ class LayoutOverridesTest {
     assertEquals("?magnet.2.y", both.faults().get(0).pointer());
 
     ProblemException high = refused("magnet.1.x", "0", "magnet.1.bottomMm", "23");
-    assertEquals("?gapMm", high.faults().get(0).pointer());
+    assertEquals("?magnet.1.x", high.faults().get(0).pointer());
+
+    ProblemException into = refused("gapMm", "26", "magnet.1.x", "30");
+    assertEquals("?magnet.1.x", into.faults().get(0).pointer());
   }
 
   @Test
@@ -120,5 +123,92 @@ class LayoutOverridesTest {
     assertEquals(
         "is not known here: there are no parts to change",
         refused("pendulum.part.1.massG", "3").faults().get(0).detail());
+  }
+
+  @Test
+  void alternativesInOneQueryAreTheFaultThatABodyHas() {
+    ProblemException loss = refused("swingsToHalf", "10", "qualityFactor", "40");
+    assertEquals(ProblemCode.INVALID_REQUEST, loss.code());
+    assertEquals(
+        List.of(
+            new Fault(
+                "?swingsToHalf",
+                "has more than one of swingsToHalf or qualityFactor or"
+                    + " linearNsPerM/dragCoefficient/pivotTorqueNm; keep one")),
+        loss.faults());
+
+    ProblemException strength = refused("magnet.1.remanenceT", "0.4", "magnet.1.grade", "Y30");
+    assertEquals(List.of("?magnet.1.remanenceT"), pointers(strength));
+
+    ProblemException every = refused("magnet.2.remanenceT", "0.4", "magnet.all.grade", "Y30");
+    assertEquals(List.of("?magnet.2.remanenceT"), pointers(every));
+  }
+
+  private static List<String> pointers(ProblemException problem) {
+    return problem.faults().stream().map(Fault::pointer).toList();
+  }
+
+  @Test
+  void oneMemberUnderTwoNamesIsAFault() {
+    ProblemException twice = refused("lengthMm", "400", "pendulum.lengthMm", "410");
+
+    assertEquals(
+        List.of(new Fault("?pendulum.lengthMm", "is given as lengthMm already; give it once")),
+        twice.faults());
+  }
+
+  @Test
+  void magnetWithAFigureOfItsOwnIsNotChangedWithAll() {
+    List<String> poles = List.of("north", "south");
+
+    assertEquals(poles, poles(changed("magnet.all.poleUp", "north", "magnet.2.poleUp", "south")));
+    assertEquals(poles, poles(changed("magnet.2.poleUp", "south", "magnet.all.poleUp", "north")));
+  }
+
+  private static List<String> poles(LayoutDocument document) {
+    return document.canonical().objects("magnets").stream().map(m -> m.text("poleUp")).toList();
+  }
+
+  @Test
+  void faultsOfEveryStageAreToldAtOnce() {
+    ProblemException refused =
+        refused(
+            "magnet.2.poleUp",
+            "up",
+            "magnet.9.x",
+            "3",
+            "gapMm",
+            "-1",
+            "lengthMm",
+            "-1",
+            "bobMagnet.grade",
+            "N99",
+            "gapmm",
+            "3");
+
+    assertEquals(ProblemCode.UNKNOWN_PARAMETER, refused.code());
+    assertEquals(
+        List.of(
+            "?magnet.9.x", "?gapmm", "?lengthMm", "?magnet.2.poleUp", "?bobMagnet.grade", "?gapMm"),
+        pointers(refused));
+    assertEquals("is not known here: did you mean gapMm?", refused.faults().get(1).detail());
+  }
+
+  @Test
+  void wordThatIsNotKnownHidesNoFigureThatCannotBeBuilt() {
+    ProblemException refused = refused("bobMagnet.grade", "N99", "gapMm", "-1");
+
+    assertEquals(ProblemCode.INVALID_REQUEST, refused.code());
+    assertEquals(List.of("?bobMagnet.grade", "?gapMm"), pointers(refused));
+    String grade = refused.faults().get(0).detail();
+    assertEquals(true, grade.contains("known are ") && !grade.contains("Known"), grade);
+  }
+
+  @Test
+  void clashIsNotToldWhereOtherFiguresCannotBeRead() {
+    // magnet 1 stands at -40: only the figure that cannot be read says whether they clash
+    ProblemException refused = refused("magnet.2.x", "-30", "magnet.1.x", "left");
+
+    assertEquals(List.of("?magnet.1.x"), pointers(refused));
   }
 }

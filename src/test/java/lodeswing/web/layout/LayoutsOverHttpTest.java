@@ -3,6 +3,7 @@ package lodeswing.web.layout;
 import static io.restassured.RestAssured.given;
 import static lodeswing.web.layout.LayoutBodies.bench;
 import static lodeswing.web.layout.LayoutBodies.disc;
+import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItems;
@@ -182,5 +183,57 @@ class LayoutsOverHttpTest {
         answer.then().contentType("application/problem+json");
       }
     }
+  }
+
+  private static String stations() {
+    return given().queryParam("format", "text").get("/v1/sample-layouts/three-stations").asString();
+  }
+
+  @Test
+  void everyFaultOfAnAddressIsToldAtOnceWithTheNearestName() {
+    given()
+        .get("/v1/layouts/" + stations() + "/outcome?X=-70&y=30&gapmm=3&gapMm=-5&wait=soon")
+        .then()
+        .statusCode(400)
+        .body("code", equalTo("unknown-parameter"))
+        .body("errors.pointer", containsInAnyOrder("?x", "?X", "?gapmm", "?gapMm", "?wait"))
+        .body("errors.find { it.pointer == '?X' }.detail", containsString("did you mean x?"));
+    given()
+        .get("/v1/layouts/" + stations() + "/variant?damping.swingsToHalf=10&qualityFactor=40")
+        .then()
+        .statusCode(400)
+        .body("errors.pointer", equalTo(List.of("?damping.swingsToHalf")))
+        .body("errors[0].detail", containsString("keep one"));
+    given()
+        .get("/v1/layouts/lay-none/outcome?X=-70")
+        .then()
+        .statusCode(400)
+        .body("errors.pointer", equalTo(List.of("?x", "?y")));
+    given().get("/v1/layouts/lay-none/outcome?x=1&y=2").then().statusCode(404);
+  }
+
+  @Test
+  void samplesComeAsATableAndAsNames() {
+    List<String> names = given().get("/v1/sample-layouts").path("samples.name");
+
+    String table = given().queryParam("format", "csv").get("/v1/sample-layouts").asString();
+    assertEquals("name,layout_id,title,model,magnets,description", table.split("\r\n")[0]);
+    assertTrue(table.contains("\r\nthree-stations," + stations() + ","), table);
+    assertEquals(names.size() + 1, table.split("\r\n").length);
+
+    String lines = given().queryParam("format", "text").get("/v1/sample-layouts").asString();
+    assertEquals(names, List.of(lines.split("\n")));
+  }
+
+  @Test
+  void linksOfALayoutLeadToOutcomesAndMaps() {
+    String self = "/v1/layouts/" + stations();
+    given()
+        .get(self)
+        .then()
+        .body("links.outcome", equalTo(self + "/outcome"))
+        .body("links.outcomes", equalTo(self + "/outcomes"))
+        .body("links.basin", equalTo(self + "/basin"))
+        .body("links.basins", equalTo("/v1/basins"));
   }
 }

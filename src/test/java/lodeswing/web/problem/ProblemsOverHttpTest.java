@@ -11,6 +11,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.http.ContentType;
+import io.restassured.response.Response;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.Socket;
@@ -307,5 +308,57 @@ class ProblemsOverHttpTest {
       socket.shutdownOutput();
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
+  }
+
+  @Test
+  void echoIsRefusedAsEveryOtherMethodThatIsNotOffered() {
+    for (String path : List.of("/v1/limits", "/v1/traces/trc-x", "/v1/traces", "/v1/jobs/job-x")) {
+      Response echo = SERVICE.given().header("Cookie", "a=secret").request("TRACE", path);
+      Response patch = SERVICE.given().patch(path);
+      echo.then()
+          .statusCode(405)
+          .contentType("application/problem+json")
+          .header("Allow", patch.header("Allow"))
+          .body("code", equalTo("method-not-allowed"))
+          .body(not(containsString("secret")));
+      assertThat(echo.asString(), equalTo(patch.asString()));
+    }
+    SERVICE.given().patch("/v1/jobs/job-x").then().header("Allow", "DELETE, GET, HEAD");
+    SERVICE.given().request("TRACE", "/v1/nowhere").then().statusCode(404);
+  }
+
+  @Test
+  void memberGivenTwiceIsTheProblemWhosePageSaysSo() {
+    SERVICE
+        .given()
+        .contentType(ContentType.JSON)
+        .body("{\"model\":\"textbook\",\"model\":\"textbook\"}")
+        .post("/v1/layouts")
+        .then()
+        .statusCode(400)
+        .body("code", equalTo("invalid-request"))
+        .body("errors.pointer", hasItem("/model"));
+    SERVICE
+        .given()
+        .get("/problems/invalid-request")
+        .then()
+        .body("meaning", containsString("given twice"));
+    SERVICE
+        .given()
+        .get("/problems/malformed-body")
+        .then()
+        .body("meaning", not(containsString("twice")));
+  }
+
+  @Test
+  void errorForASheetSaysNothingTwice() {
+    String one = SERVICE.given().get("/v1/limits?bom=nope&format=text").asString();
+    assertThat(
+        one,
+        equalTo("ERROR invalid-request: The query parameter bom is 'nope': give true or false."));
+
+    String two = SERVICE.given().get("/v1/limits?bom=nope&wait=x&format=text").asString();
+    assertThat(two, containsString("[?bom] is 'nope'"));
+    assertThat(two, containsString("[?wait] is 'x'"));
   }
 }

@@ -1,6 +1,9 @@
 package lodeswing.web.trace;
 
+import static org.hamcrest.Matchers.endsWith;
+import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +17,7 @@ import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -93,7 +97,17 @@ class HostileLabelsOverHttpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"two\nlines", "tab\tbed", "bell\u0007", "line\u2028end", ""})
+  @ValueSource(
+      strings = {
+        "two\nlines",
+        "tab\tbed",
+        "bell\u0007",
+        "line\u2028end",
+        "",
+        " ",
+        "\u00A0\u2003",
+        "\u200B"
+      })
   void labelOfMoreThanOneLineOrOfNothingIsRefused(String label) {
     store(label)
         .then()
@@ -143,5 +157,61 @@ class HostileLabelsOverHttpTest {
       }
     }
     return rows;
+  }
+
+  @Test
+  void blankLabelIsRefusedInPlainWords() {
+    store("   ")
+        .then()
+        .statusCode(400)
+        .body("errors.detail", hasItem(endsWith("characters, not blank")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {"=1+1|'=1+1", "@SUM(A1:A9)|'@SUM(A1:A9)", "a,b;c|a -b -c", "say \"x\"|say 'x'"})
+  void labelAloneIsSafeInACell(String label, String cell) {
+    String layout = "/v1/layouts/" + store(label).<String>path("layoutId");
+    String release = "/outcome?x=0.57735&y=0.01";
+
+    assertEquals(cell, SERVICE.given().get(layout + release + "&format=text&wait=60").asString());
+    SERVICE.given().get(layout + release).then().body("outcome.label", equalTo(label));
+    SERVICE.given().get(layout + release + "&value=sure").then().body(equalTo("true"));
+
+    String legend = layout + "/basin?wait=60&halfWidth=2";
+    String basin = SERVICE.given().get(legend).path("links.self");
+    String words = SERVICE.given().get(basin + "/legend?format=text").asString();
+    assertTrue(words.contains(cell + ": "), words);
+    assertFalse(words.contains(",") || words.contains(";"), words);
+    SERVICE
+        .given()
+        .queryParam("outcome", cell)
+        .get(layout + "/basin/summary?halfWidth=2&side=64&value=share&wait=60")
+        .then()
+        .statusCode(200)
+        .body(matchesPattern("0\\.\\d+"));
+  }
+
+  @Test
+  void namesOfAlikeLabelsHoldNoComma() {
+    String twice =
+        PLANE
+            .formatted(quoted("two"), quoted("A"))
+            .replace("\"y\":0.5}", "\"y\":0.5,\"label\":\"A\"}");
+    String id =
+        SERVICE
+            .given()
+            .contentType("application/json")
+            .body(twice)
+            .post("/v1/layouts")
+            .path("layoutId");
+
+    SERVICE
+        .given()
+        .get("/v1/layouts/" + id + "/outcome?x=0.57735&y=0.01&format=text&wait=60")
+        .then()
+        .body(matchesPattern("A at x=0\\.\\d\\d y=-?0\\.\\d\\d"));
   }
 }

@@ -187,4 +187,24 @@ class TraceRequestsOverHttpTest {
           .statusCode(200);
     }
   }
+
+  @Test
+  void outcomeComesAsATableWhoseFirstColumnsAreThoseOfAList() {
+    String url = "/v1/layouts/" + stored() + "/outcome?x=60&y=20&wait=60";
+    Response document = SERVICE.given().get(url);
+
+    String table = SERVICE.given().get(url + "&format=csv").asString();
+
+    String[] rows = table.split("\r\n");
+    assertEquals(2, rows.length, table);
+    assertEquals(
+        "x_mm,y_mm,outcome,settled_s,sealed_s,sure,trusted_until_s,foretold_until_s", rows[0]);
+    String[] cells = rows[1].split(",", -1);
+    assertEquals(8, cells.length, table);
+    assertEquals(List.of("60", "20", "Grove"), List.of(cells).subList(0, 3));
+    assertEquals(
+        document.<Number>path("sealedAtS").doubleValue(), Double.parseDouble(cells[4]), 1e-4);
+    assertEquals(document.path("sure").toString(), cells[5]);
+    assertEquals(cells[5], SERVICE.given().get(url + "&value=sure").asString());
+  }
 }

@@ -1,0 +1,11 @@
+package lodeswing.job;
+
+/** The computation was cancelled before it had a result. */
+public final class JobCancelledException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  /** The computation was cancelled. */
+  public JobCancelledException() {
+    super("The computation was cancelled");
+  }
+}
