@@ -1,7 +1,9 @@
 package lodeswing.config;
 
+import java.time.Duration;
 import java.util.List;
 import lodeswing.analysis.basin.BasinMap;
+import lodeswing.analysis.basin.BasinSurveyor;
 import lodeswing.analysis.basin.BasinWindow;
 import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.core.integrate.Tolerance;
@@ -9,6 +11,7 @@ import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -27,8 +30,8 @@ class WarmUp {
 
   private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
   private static final List<String> SAMPLES = List.of("paper-triangle", "three-stations");
-  private static final int ROUNDS = 12;
-  private static final int SIDE = 24;
+  private static final Duration A_SAMPLE = Duration.ofSeconds(3);
+  private static final int SIDE = 64;
   private static final double LONGEST = 400;
   private static final Tolerance TOLERANCE = Tolerance.of(1e-6);
 
@@ -42,11 +45,11 @@ class WarmUp {
   private volatile boolean over;
 
   WarmUp(
-      SampleLayouts samples,
+      LayoutStore layouts,
       Landscapes landscapes,
       OutcomeFinders finders,
       @Value("${lodeswing.warm-up}") boolean wanted) {
-    this.samples = samples;
+    this.samples = layouts.samples();
     this.landscapes = landscapes;
     this.finders = finders;
     this.wanted = wanted;
@@ -89,7 +92,9 @@ class WarmUp {
             .max()
             .orElseThrow();
     var window = new BasinWindow(0, 0, REACH * farthest);
-    for (int round = 0; round < ROUNDS; round++) {
+    new BasinSurveyor(landscape, window, finders, LONGEST).survey(fraction -> {});
+    long end = System.nanoTime() + A_SAMPLE.toNanos();
+    while (System.nanoTime() - end < 0) {
       BasinMap.of(
           landscape,
           PixelGrid.whole(window, SIDE, SIDE),

@@ -16,12 +16,12 @@ public record BasinWindow(double x, double y, double halfWidth) {
    * Error of a step as a share of a pixel.
    *
    * <p>An error made at any time moves the release that would have led there by about as much, so
-   * labels are as good at every zoom where this share is held. At 1e-4 the pixels whose label is
+   * labels are as good at every zoom where this share is held. At 5e-4 the pixels whose label is
    * wrong are those within about that share of a boundary: a handful of 65,536.
    */
-  private static final double PIXEL_SHARE = 1e-4;
+  private static final double PIXEL_SHARE = 5e-4;
 
-  private static final double LOOSEST = 1e-6;
+  private static final double LOOSEST = 1e-5;
   private static final double TIGHTEST = 1e-14;
 
   /** Absolute part of a tolerance, as a share of the relative part over the window's reach. */
@@ -57,7 +57,7 @@ public record BasinWindow(double x, double y, double halfWidth) {
   }
 
   /**
-   * The tolerance of a map: 1e-4 of a pixel over the window's reach, at most 1e-6, at least 1e-14.
+   * The tolerance of a map: 5e-4 of a pixel over the window's reach, at most 1e-5, at least 1e-14.
    *
    * @param landscape the layout made ready
    * @param pixel side of a pixel [plan unit]
