@@ -3,15 +3,10 @@ package lodeswing.core.outcome;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneKernel;
 import lodeswing.core.integrate.lane.LaneProvider;
-import lodeswing.core.integrate.lane.NystromKernel;
-import lodeswing.core.integrate.lane.RungeKuttaKernel;
-import lodeswing.core.integrate.lane.RungeKuttaPair;
 import lodeswing.core.integrate.lane.Watch;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Motion;
-import lodeswing.core.motion.TextbookMotion;
-import lodeswing.core.rig.BenchLayout;
 
 /**
  * Finds ends on lanes, many releases at once.
@@ -35,14 +30,25 @@ final class LaneOutcomeFinder implements OutcomeFinder {
 
   private final Landscape landscape;
   private final LaneProvider provider;
+  private final LaneScheme scheme;
   private final Tolerance tolerance;
   private final double longest;
   private final OutcomeFinder reference;
 
   LaneOutcomeFinder(
       Landscape landscape, LaneProvider provider, Tolerance tolerance, double longest) {
+    this(landscape, provider, LaneScheme.best(landscape.motion()), tolerance, longest);
+  }
+
+  LaneOutcomeFinder(
+      Landscape landscape,
+      LaneProvider provider,
+      LaneScheme scheme,
+      Tolerance tolerance,
+      double longest) {
     this.landscape = landscape;
     this.provider = provider;
+    this.scheme = scheme;
     this.tolerance = tolerance;
     this.longest = longest;
     this.reference = new ScalarOutcomeFinder(landscape, tolerance, longest);
@@ -61,14 +67,15 @@ final class LaneOutcomeFinder implements OutcomeFinder {
     Motion motion = landscape.motion();
     double seal = landscape.sealRule().highestSealEnergy();
     double smallest = SMALLEST_ANGLE / Math.max(motion.naturalRate(), SMALLEST_ANGLE);
-    if (motion instanceof TextbookMotion plane) {
-      Watch watch = new Watch(seal, longest, NO_BORDER, smallest, false);
-      return new NystromKernel(plane, provider, tolerance, watch);
+    return scheme.kernel(motion, provider, tolerance, watch(motion, seal, smallest));
+  }
+
+  private Watch watch(Motion motion, double seal, double smallest) {
+    if (motion instanceof BenchMotion bench) {
+      boolean friction = bench.layout().loss().pivotTorque() > 0;
+      boolean everyStep = !landscape.limitMap().empty() || friction;
+      return new Watch(seal, longest, motion.reach(), smallest, everyStep);
     }
-    BenchMotion bench = (BenchMotion) motion;
-    BenchLayout layout = bench.layout();
-    boolean everyStep = !landscape.limitMap().empty() || layout.loss().pivotTorque() > 0;
-    Watch watch = new Watch(seal, longest, motion.reach(), smallest, everyStep);
-    return new RungeKuttaKernel(bench, RungeKuttaPair.ORDER_8, provider, tolerance, watch);
+    return new Watch(seal, longest, NO_BORDER, smallest, false);
   }
 }

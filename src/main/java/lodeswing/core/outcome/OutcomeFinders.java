@@ -27,7 +27,21 @@ public final class OutcomeFinders {
    *     nothing is decided that was not decided at the release, so none is followed
    */
   public OutcomeFinder of(Landscape landscape, Tolerance tolerance, double longest) {
-    return new LaneOutcomeFinder(landscape, provider, tolerance, longest);
+    return of(landscape, LaneScheme.best(landscape.motion()), tolerance, longest);
+  }
+
+  /**
+   * A finder with a scheme of the caller's choice.
+   *
+   * @param landscape the layout made ready
+   * @param scheme what releases are integrated with
+   * @param tolerance error allowed for a step
+   * @param longest how long a release is followed at most, positive [s on the bench]
+   * @throws IllegalArgumentException where the scheme does not suit the layout
+   */
+  public OutcomeFinder of(
+      Landscape landscape, LaneScheme scheme, Tolerance tolerance, double longest) {
+    return new LaneOutcomeFinder(landscape, provider, scheme, tolerance, longest);
   }
 
   /**

@@ -15,6 +15,7 @@ import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The bits of an end hang on its release alone: not on vectors, neighbours, order or threads. */
@@ -42,6 +43,21 @@ class LaneBitsTest {
   void vectorsAndScalarsAgreeToTheBitOnTheBench(int count) {
     compare(OutcomeLayouts.bench(), count, 0.1);
     compare(OutcomeLayouts.benchWithDragAndFriction(), count, 0.1);
+  }
+
+  @ParameterizedTest
+  @EnumSource(LaneScheme.class)
+  void vectorsAndScalarsAgreeToTheBitWithEveryScheme(LaneScheme scheme) {
+    Landscape landscape = OutcomeLayouts.plane(4);
+    int count = 40;
+    double[] releases = releases(count, 2);
+    Ends vectors = new Ends(count);
+    Ends scalars = new Ends(count);
+    new LaneOutcomeFinder(landscape, LaneProvider.choose(), scheme, TOLERANCE, LONGEST)
+        .find(releases, 0, count, vectors);
+    new LaneOutcomeFinder(landscape, LaneProvider.scalar("a test"), scheme, TOLERANCE, LONGEST)
+        .find(releases, 0, count, scalars);
+    assertSame(scalars, vectors);
   }
 
   private static void compare(Landscape landscape, int count, double reach) {

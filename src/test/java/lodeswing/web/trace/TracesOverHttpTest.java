@@ -141,7 +141,7 @@ class TracesOverHttpTest {
         post("{\"layout\":" + twins + ",\"release\":{\"x\":0.9,\"y\":0.1},\"durationS\":60}");
     assertEquals(200, trace.statusCode(), trace.asString());
     String name = trace.path("outcome.name");
-    assertTrue(name.startsWith("Tide at ("), name);
+    assertTrue(name.startsWith("Tide at x="), name);
     trace.then().body("notes", hasItem("The bob comes to rest at " + name + "."));
     String svg = SERVICE.given().get(trace.path("links.path") + "").asString();
     assertTrue(svg.contains("comes to rest at " + name + ", at "), svg);

@@ -1,6 +1,6 @@
 package lodeswing.core.integrate.lane;
 
-import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.TextbookMotion;
 
 /**
@@ -90,16 +90,16 @@ public interface LaneArithmetic {
    * One stage of a Runge-Kutta step: step times the derivatives at {@link RungeKuttaSlots#PLACE}.
    *
    * @param plan receives the passes
-   * @param motion the rig
+   * @param motion what moves
    * @param to first of the stage's four slots
    */
-  void swing(Plan plan, BenchMotion motion, int to);
+  void swing(Plan plan, Motion motion, int to);
 
   /**
    * Accelerations at {@link LaneBlock#NEW} to {@link LaneBlock#NEW_F}, the mechanical energy to
    * {@link LaneBlock#NEW_ENERGY}.
    */
-  void swingAtEnd(Plan plan, BenchMotion motion);
+  void swingAtEnd(Plan plan, Motion motion);
 
   /**
    * Last stage of a Runge-Kutta step, from the accelerations at its end.

@@ -3,18 +3,19 @@ package lodeswing.core.integrate.lane;
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 
 import lodeswing.core.integrate.Tolerance;
-import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.Motion;
 
-/** An embedded Runge-Kutta pair on lanes, for rigs on the bench. */
+/** An embedded Runge-Kutta pair on lanes. */
 public final class RungeKuttaKernel implements LaneKernel {
 
   /** First step as an angle of the small swing [rad]. */
   private static final double FIRST_ANGLE = 0.1;
 
-  private final BenchMotion motion;
+  private final Motion motion;
   private final LaneArithmetic lanes;
   private final RungeKuttaPair pair;
   private final Runnable[] plan;
+  private final double firstSize;
 
   /**
    * A kernel.
@@ -26,15 +27,13 @@ public final class RungeKuttaKernel implements LaneKernel {
    * @param watch what asks for attention
    */
   public RungeKuttaKernel(
-      BenchMotion motion,
-      RungeKuttaPair pair,
-      LaneProvider provider,
-      Tolerance tolerance,
-      Watch watch) {
+      Motion motion, RungeKuttaPair pair, LaneProvider provider, Tolerance tolerance, Watch watch) {
     this.motion = motion;
     this.lanes = provider.arithmetic(RungeKuttaSlots.stage(pair.stages() + 1));
     this.pair = pair;
-    StepRule rule = StepRule.of(tolerance, motion.naturalRate(), pair.order());
+    double rate = motion.naturalRate();
+    firstSize = rate > 0 ? FIRST_ANGLE / rate : FIRST_ANGLE;
+    StepRule rule = StepRule.of(tolerance, rate, pair.order());
     plan = plan(rule, watch);
     double[] still = new double[4];
     for (int lane = 0; lane < LANES; lane++) {
@@ -90,7 +89,7 @@ public final class RungeKuttaKernel implements LaneKernel {
     s[LaneBlock.F0 + lane] = out[0];
     s[LaneBlock.F1 + lane] = out[1];
     double energy = motion.energy(state[0], state[1], state[2], state[3]);
-    Starts.put(s, lane, state, energy, FIRST_ANGLE / motion.naturalRate());
+    Starts.put(s, lane, state, energy, firstSize);
   }
 
   @Override

@@ -3,7 +3,7 @@ package lodeswing.core.integrate.lane;
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 
 import lodeswing.core.integrate.ExponentialSeries;
-import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.TextbookMotion;
 
 /** Lane arithmetic one lane after the other: what runs without the vector module. */
@@ -222,11 +222,11 @@ public final class ScalarLanes implements LaneArithmetic {
   }
 
   @Override
-  public void swing(Plan plan, BenchMotion motion, int to) {
+  public void swing(Plan plan, Motion motion, int to) {
     plan.add(() -> swing(motion, to));
   }
 
-  private void swing(BenchMotion motion, int to) {
+  private void swing(Motion motion, int to) {
     for (int i = 0; i < LANES; i++) {
       int at = RungeKuttaSlots.PLACE + i;
       double v0 = s[at + 2 * LANES];
@@ -241,11 +241,28 @@ public final class ScalarLanes implements LaneArithmetic {
   }
 
   @Override
-  public void swingAtEnd(Plan plan, BenchMotion motion) {
-    plan.add(() -> swingAtEnd(motion));
+  public void swingAtEnd(Plan plan, Motion motion) {
+    if (motion instanceof TextbookMotion plane) {
+      attractAtEnd(plan, plane);
+      plan.add(() -> accelerateAtEnd(plane));
+    } else {
+      plan.add(() -> swingAtEnd(motion));
+    }
   }
 
-  private void swingAtEnd(BenchMotion motion) {
+  /** From the attractors' force at the end to the acceleration there. */
+  private void accelerateAtEnd(TextbookMotion motion) {
+    for (int i = 0; i < LANES; i++) {
+      for (int c = 0; c < 2 * LANES; c += LANES) {
+        double force =
+            Math.fma(-motion.stiffness(), s[LaneBlock.NEW + c + i], s[LaneBlock.NEW_F + c + i]);
+        s[LaneBlock.NEW_F + c + i] =
+            Math.fma(-motion.drag(), s[LaneBlock.NEW + 2 * LANES + c + i], force);
+      }
+    }
+  }
+
+  private void swingAtEnd(Motion motion) {
     for (int i = 0; i < LANES; i++) {
       int at = LaneBlock.NEW + i;
       double q0 = s[at];

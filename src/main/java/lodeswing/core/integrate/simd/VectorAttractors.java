@@ -9,6 +9,7 @@ import jdk.incubator.vector.DoubleVector;
 import lodeswing.core.integrate.lane.LaneBlock;
 import lodeswing.core.integrate.lane.NystromSlots;
 import lodeswing.core.integrate.lane.Plan;
+import lodeswing.core.integrate.lane.RungeKuttaSlots;
 import lodeswing.core.motion.TextbookMotion;
 
 /**
@@ -191,15 +192,53 @@ final class VectorAttractors {
   }
 
   void atEnd(Plan plan, TextbookMotion motion) {
-    plan.add(this::endPlace);
+    plan.add(() -> take(LaneBlock.NEW));
     attractAll(plan, motion);
     plan.add(() -> energy(motion.stiffness()));
   }
 
-  private void endPlace() {
+  private void take(int from) {
     for (int i = 0; i < LANES; i += WIDTH) {
-      at(LaneBlock.NEW + i).intoArray(s, place + i);
-      at(LaneBlock.NEW + LANES + i).intoArray(s, place + LANES + i);
+      at(from + i).intoArray(s, place + i);
+      at(from + LANES + i).intoArray(s, place + LANES + i);
+    }
+  }
+
+  /** A stage of a Runge-Kutta step. */
+  void swing(Plan plan, TextbookMotion motion, int to) {
+    plan.add(() -> take(RungeKuttaSlots.PLACE));
+    attractAll(plan, motion);
+    plan.add(() -> toDerivatives(motion.stiffness(), motion.drag(), to));
+  }
+
+  private void toDerivatives(double stiffness, double drag, int to) {
+    DoubleVector spring = all(-stiffness);
+    DoubleVector brake = all(-drag);
+    for (int i = 0; i < LANES; i += WIDTH) {
+      DoubleVector h = at(LaneBlock.TRIED + i);
+      DoubleVector v0 = at(RungeKuttaSlots.PLACE + 2 * LANES + i);
+      DoubleVector v1 = at(RungeKuttaSlots.PLACE + 3 * LANES + i);
+      DoubleVector f0 = spring.fma(at(place + i), at(force + i));
+      DoubleVector f1 = spring.fma(at(place + LANES + i), at(force + LANES + i));
+      h.mul(v0).intoArray(s, to + i);
+      h.mul(v1).intoArray(s, to + LANES + i);
+      h.mul(brake.fma(v0, f0)).intoArray(s, to + 2 * LANES + i);
+      h.mul(brake.fma(v1, f1)).intoArray(s, to + 3 * LANES + i);
+    }
+  }
+
+  /** Accelerations and energy at the end of a Runge-Kutta step. */
+  void swingAtEnd(Plan plan, TextbookMotion motion) {
+    atEnd(plan, motion);
+    plan.add(() -> accelerateAtEnd(motion.stiffness(), motion.drag()));
+  }
+
+  private void accelerateAtEnd(double stiffness, double drag) {
+    DoubleVector spring = all(-stiffness);
+    DoubleVector brake = all(-drag);
+    for (int i = 0; i < 2 * LANES; i += WIDTH) {
+      DoubleVector f = spring.fma(at(LaneBlock.NEW + i), at(LaneBlock.NEW_F + i));
+      brake.fma(at(LaneBlock.NEW + 2 * LANES + i), f).intoArray(s, LaneBlock.NEW_F + i);
     }
   }
 

@@ -13,6 +13,7 @@ import lodeswing.core.integrate.lane.RungeKuttaSlots;
 import lodeswing.core.integrate.lane.StepRule;
 import lodeswing.core.integrate.lane.Watch;
 import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.TextbookMotion;
 
 /** Lane arithmetic on the vector unit. */
@@ -110,13 +111,21 @@ public final class VectorLanes implements LaneArithmetic {
   }
 
   @Override
-  public void swing(Plan plan, BenchMotion motion, int to) {
-    swing.stage(plan, motion, to);
+  public void swing(Plan plan, Motion motion, int to) {
+    if (motion instanceof TextbookMotion plane) {
+      attractors.swing(plan, plane, to);
+    } else {
+      swing.stage(plan, (BenchMotion) motion, to);
+    }
   }
 
   @Override
-  public void swingAtEnd(Plan plan, BenchMotion motion) {
-    swing.atEnd(plan, motion);
+  public void swingAtEnd(Plan plan, Motion motion) {
+    if (motion instanceof TextbookMotion plane) {
+      attractors.swingAtEnd(plan, plane);
+    } else {
+      swing.atEnd(plan, (BenchMotion) motion);
+    }
   }
 
   @Override
