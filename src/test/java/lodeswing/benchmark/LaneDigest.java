@@ -5,21 +5,15 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
-import lodeswing.core.loss.LossLaw;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinder;
 import lodeswing.core.outcome.OutcomeFinders;
-import lodeswing.core.rig.BenchLayout;
-import lodeswing.core.rig.Layout;
-import lodeswing.core.rig.TextbookLayout;
 
 /**
  * Digests of ends and sealing times of twenty layouts: the same text on every lane width, number of
@@ -37,54 +31,17 @@ public final class LaneDigest {
     LaneProvider provider = LaneProvider.choose();
     System.err.println(provider.reason());
     int index = 0;
-    for (Layout layout : layouts()) {
-      Landscape landscape = Landscape.of(layout);
-      double reach = layout instanceof TextbookLayout ? 2 : 0.06;
-      System.out.println(index++ + " " + digest(landscape, provider, reach));
+    for (LaneScene scene : LaneScene.twenty()) {
+      System.out.println(index++ + " " + digest(scene, provider));
     }
   }
 
-  private static List<Layout> layouts() {
-    List<Layout> layouts = new ArrayList<>();
-    for (int attractors = 1; attractors <= 12; attractors++) {
-      layouts.add(ring(attractors));
-    }
-    for (String name : List.of("three-stations", "one-well", "kitchen-drawer", "turned-centre")) {
-      layouts.add(withSwings(name, 4, List.of(), 0));
-    }
-    List<LossLaw.DragElement> air = List.of(new LossLaw.DragElement(0.42, 3e-3));
-    layouts.add(withSwings("three-stations", 6, air, 0));
-    layouts.add(withSwings("three-stations", 6, List.of(), 2e-6));
-    layouts.add(withSwings("kitchen-drawer", 6, air, 2e-6));
-    layouts.add(withSwings("quiet-plate", 6, air, 0));
-    return layouts;
-  }
-
-  private static TextbookLayout ring(int attractors) {
-    List<TextbookLayout.Attractor> magnets = new ArrayList<>();
-    for (int m = 0; m < attractors; m++) {
-      double angle = 2 * Math.PI * m / attractors;
-      double strength = m % 4 == 3 ? -0.5 : 1;
-      magnets.add(
-          new TextbookLayout.Attractor(
-              0.6 * StrictMath.cos(angle), 0.6 * StrictMath.sin(angle), strength));
-    }
-    return new TextbookLayout(0.5, 0.15 + 0.01 * attractors, 0.3, magnets);
-  }
-
-  private static BenchLayout withSwings(
-      String name, double swings, List<LossLaw.DragElement> drag, double torque) {
-    BenchLayout b = TrialLayouts.bench(name);
-    double linear = LossLaw.fromSwingsToHalf(swings, b.suspension().body(), b.gravity()).linear();
-    return TrialLayouts.withLoss(name, new LossLaw(linear, drag, torque));
-  }
-
-  private static String digest(Landscape landscape, LaneProvider provider, double reach)
-      throws Exception {
-    OutcomeFinder finder = new OutcomeFinders(provider).of(landscape, Tolerance.of(1e-6), 60);
+  private static String digest(LaneScene scene, LaneProvider provider) throws Exception {
+    OutcomeFinder finder =
+        new OutcomeFinders(provider).of(Landscape.of(scene.layout()), Tolerance.of(1e-6), 60);
     MessageDigest sha = MessageDigest.getInstance("SHA-256");
     for (int count : COUNTS) {
-      double[] releases = releases(count, reach);
+      double[] releases = scene.releases(count, count, 1);
       String first = "";
       for (int threads : THREADS) {
         Ends ends = find(finder, releases, count, threads);
@@ -122,15 +79,6 @@ public final class LaneDigest {
       pool.shutdownNow();
     }
     return ends;
-  }
-
-  private static double[] releases(int count, double reach) {
-    Random random = new Random(count);
-    double[] releases = new double[4 * count];
-    for (int i = 0; i < 4 * count; i++) {
-      releases[i] = (i % 4 < 2 ? 1 : 0.2) * reach * (2 * random.nextDouble() - 1);
-    }
-    return releases;
   }
 
   private static String text(Ends ends) {
