@@ -38,7 +38,7 @@ public final class OutcomeCheck {
   private static final double LONGEST = 600;
 
   /** Loose, so that the energy drifts after sealing. */
-  private static final Tolerance SEALING = Tolerance.of(1e-6);
+  private static final Tolerance SEALING = Tolerance.of(1e-5);
 
   /** A bob with less than this part of its barrier has come to rest. */
   private static final double RESTED = 1e-4;
@@ -81,7 +81,8 @@ public final class OutcomeCheck {
     System.out.println(
         check.provider.reason() + "; seed " + SEED + "; layouts without loss are left out");
     List<Scene> scenes = check.scenes();
-    System.out.println("\nsealed against a run until rest, the same steps, at 1e-6");
+    System.out.println(
+        "\nsealed against a run until rest, the same steps, at 1e-5, the loosest of a map");
     System.out.println(
         "| layout | releases | on lanes | one at a time | held | open | sealed, then elsewhere |"
             + " s |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
