@@ -172,7 +172,7 @@ class LayoutsOverHttpTest {
   @Test
   void damagedBodiesGiveNoServerErrorAndNothingHalf() {
     var damaged = new DamagedBodies(SAMPLE_BODIES, 20_261_125);
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 1_000; i++) {
       Response answer = post(damaged.next());
       assertTrue(answer.statusCode() < 500, answer.asString());
       if (answer.statusCode() < 300) {

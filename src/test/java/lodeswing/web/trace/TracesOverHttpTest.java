@@ -406,7 +406,7 @@ class TracesOverHttpTest {
             + ",\"release\":{\"x\":0.6,\"y\":0.1,\"vx\":0},\"durationS\":5,\"thin\":0.01}";
     Random random = new Random(20);
     List<String> accepted = new ArrayList<>();
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 1_000; i++) {
       Response answer = post(damaged(whole, random));
       assertTrue(answer.statusCode() < 500, answer.asString());
       if (answer.statusCode() == 200) {
