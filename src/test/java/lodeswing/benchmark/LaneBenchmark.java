@@ -31,7 +31,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  * {@code multiplyAdd} is a plain loop a b + c, which the compiler turns into vectors, to compare
  * machines by.
  */
-@State(Scope.Benchmark)
+@State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 3, time = 2)
@@ -141,7 +141,7 @@ public class LaneBenchmark {
   }
 
   /** A plain loop of multiply-adds, to compare machines by. */
-  @State(Scope.Benchmark)
+  @State(Scope.Thread)
   public static class Loop {
 
     private static final int SIZE = 1024;
