@@ -21,9 +21,9 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * Runs small maps of a sample of either model right after the start, in the background: until the
- * compiler has seen the lanes at work they are a hundred times slower, and the first figure of a
- * lesson would wait for it.
+ * Runs small maps of a sample of either model right after the start, in the background: the first
+ * 65,536 releases of a process took ten times as long as the next, until the compiler had seen the
+ * lanes at work, and the first figure of a lesson would wait for it.
  */
 @Component
 class WarmUp {

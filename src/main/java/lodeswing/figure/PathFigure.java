@@ -3,7 +3,7 @@ package lodeswing.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.analysis.trace.PathCurve;
+import lodeswing.core.geometry.PathCurve;
 
 /**
  * The picture of a path: plate, magnets, the path that gains strength with time, its marks, scale

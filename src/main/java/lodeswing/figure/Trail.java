@@ -3,7 +3,7 @@ package lodeswing.figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lodeswing.analysis.trace.PathCurve;
+import lodeswing.core.geometry.PathCurve;
 
 /** One path of the bob and what is known of it. */
 public final class Trail {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
-import lodeswing.analysis.trace.PathCurve;
+import lodeswing.core.geometry.PathCurve;
 
 /** Turns one path into curves: cut by time into steps of strength and at its horizons. */
 final class TrailDrawer {

@@ -3,11 +3,11 @@ package lodeswing.benchmark;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.MotionSystem;
 import lodeswing.core.rest.RestPoint;
 import lodeswing.core.rig.BenchLayout;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.exception.NumberIsTooSmallException;
-import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 
@@ -19,7 +19,7 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  * <p>The force is ours, everything else is its own: a run goes on until a well holds the bob with
  * less than half its barrier, a limit is met, or friction holds the bob. One release each.
  */
-final class CommonsMathRun implements FirstOrderDifferentialEquations {
+final class CommonsMathRun {
 
   private static final double SMALLEST_STEP = 1e-14;
   private static final int MOST_EVALUATIONS = 3_000_000;
@@ -32,7 +32,6 @@ final class CommonsMathRun implements FirstOrderDifferentialEquations {
 
   private final Motion motion;
   private final WellOfPlace wells;
-  private final double[] out = new double[3];
   private double energyTime = Double.NaN;
   private double energy;
   private RunOn rest = RunOn.OPEN;
@@ -61,7 +60,7 @@ final class CommonsMathRun implements FirstOrderDifferentialEquations {
     integrator.setMaxEvaluations(MOST_EVALUATIONS);
     run.watch(integrator, landscape);
     try {
-      integrator.integrate(run, 0, start, longest, new double[4]);
+      integrator.integrate(MotionSystem.of(run.motion), 0, start, longest, new double[4]);
     } catch (NumberIsTooSmallException | MathIllegalStateException e) {
       return RunOn.OPEN;
     }
@@ -138,19 +137,5 @@ final class CommonsMathRun implements FirstOrderDifferentialEquations {
       energyTime = t;
     }
     return energy;
-  }
-
-  @Override
-  public int getDimension() {
-    return 4;
-  }
-
-  @Override
-  public void computeDerivatives(double t, double[] y, double[] dot) {
-    motion.acceleration(y[0], y[1], y[2], y[3], out);
-    dot[0] = y[2];
-    dot[1] = y[3];
-    dot[2] = out[0];
-    dot[3] = out[1];
   }
 }

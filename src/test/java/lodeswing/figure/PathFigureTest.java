@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import lodeswing.analysis.trace.PathCurve;
+import lodeswing.core.geometry.PathCurve;
 import org.junit.jupiter.api.Test;
 
 class PathFigureTest {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lodeswing.analysis.trace.PathCurve;
+import lodeswing.core.geometry.PathCurve;
 
 /** Scenes that the tests of drawings and of their writers share. */
 public final class PictureScenes {

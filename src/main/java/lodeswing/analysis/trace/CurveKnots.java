@@ -1,6 +1,8 @@
 package lodeswing.analysis.trace;
 
 import java.util.Arrays;
+import lodeswing.core.geometry.HermiteCubic;
+import lodeswing.core.geometry.PathCurve;
 import lodeswing.core.integrate.Step;
 import lodeswing.core.motion.Motion;
 
@@ -25,7 +27,7 @@ final class CurveKnots {
   private final double closest;
   private final double[] state = new double[4];
   private final double[] plan = new double[4];
-  private final double[] cubic = new double[4];
+  private final double[] cubic = new double[2];
   private double swing;
   private double[][] columns = new double[5][256];
   private int taken;
@@ -92,13 +94,15 @@ final class CurveKnots {
 
   private boolean keeps(Step step, double from, double to, double[] end) {
     int a = taken - 1;
+    double h = to - from;
     for (int quarter = 1; quarter < 4; quarter++) {
-      double time = from + (to - from) * quarter / 4;
+      double time = from + h * quarter / 4;
       step.at(time, state);
       motion.toPlan(state, plan);
       for (int c = 0; c < 2; c++) {
-        PathCurve.Cubic.at(
-            from, columns[1 + c][a], columns[3 + c][a], to, end[c], end[2 + c], time, cubic, c);
+        cubic[c] =
+            HermiteCubic.value(
+                columns[1 + c][a], h * columns[3 + c][a], end[c], h * end[2 + c], quarter / 4.0);
       }
       if (!(Math.hypot(cubic[0] - plan[0], cubic[1] - plan[1]) <= SHARE * swing)) {
         return false;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lodeswing.core.geometry.PathCurve;
 import lodeswing.core.integrate.Event;
 import lodeswing.core.integrate.EventFunction;
 import lodeswing.core.integrate.Step;

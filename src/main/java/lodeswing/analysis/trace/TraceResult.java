@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lodeswing.core.geometry.PathCurve;
 
 /**
  * A path and what is known of it.

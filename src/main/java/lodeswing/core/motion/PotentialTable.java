@@ -128,37 +128,37 @@ public final class PotentialTable implements AngleEnergy {
   /** Energy [J]. */
   @Override
   public double value(double beta, double alpha) {
-    int cell = energy.find(beta, alpha);
-    return cell < 0 ? source.value(beta, alpha) : energy.value(cell, beta, alpha);
+    int entry = energy.find(beta, alpha);
+    return entry < 0 ? source.value(beta, alpha) : energy.value(entry, beta, alpha);
   }
 
   @Override
   public void slopes(double beta, double alpha, double[] out) {
-    int cell = energy.find(beta, alpha);
-    if (cell < 0) {
+    int entry = energy.find(beta, alpha);
+    if (entry < 0) {
       source.slopes(beta, alpha, out);
     } else {
-      energy.slopes(cell, beta, alpha, out);
+      energy.slopes(entry, beta, alpha, out);
     }
   }
 
   @Override
   public void gradient(double beta, double alpha, double[] out) {
-    int cell = energy.find(beta, alpha);
-    if (cell < 0) {
+    int entry = energy.find(beta, alpha);
+    if (entry < 0) {
       source.gradient(beta, alpha, out);
     } else {
-      energy.gradient(cell, beta, alpha, out);
+      energy.gradient(entry, beta, alpha, out);
     }
   }
 
   @Override
   public void curvature(double beta, double alpha, double[] out) {
-    int cell = energy.find(beta, alpha);
-    if (cell < 0) {
+    int entry = energy.find(beta, alpha);
+    if (entry < 0) {
       source.curvature(beta, alpha, out);
     } else {
-      energy.curvature(cell, beta, alpha, out);
+      energy.curvature(entry, beta, alpha, out);
     }
   }
 }

@@ -49,14 +49,14 @@ public final class PullTable implements AxialForce {
 
   @Override
   public double along(double beta, double alpha) {
-    int cell = force.find(beta, alpha);
-    if (cell < 0 && !region.matters(beta, alpha, 0)) {
+    int entry = force.find(beta, alpha);
+    if (entry < 0 && !region.matters(beta, alpha, 0)) {
       return 0;
     }
-    if (cell < 0) {
+    if (entry < 0) {
       budget.spendAt(beta, alpha, 1);
       return source.along(beta, alpha);
     }
-    return force.value(cell, beta, alpha);
+    return force.value(entry, beta, alpha);
   }
 }

@@ -1,7 +1,9 @@
 package lodeswing.core.outcome;
 
+import lodeswing.core.geometry.HermiteCubic;
+
 /**
- * How energy falls over a step: the cubic through both ends with their slopes (Hermite).
+ * How energy falls over a step: the cubic through both ends with their slopes.
  *
  * @param before energy at the start
  * @param after energy at the end
@@ -19,19 +21,12 @@ record EnergyFall(double before, double after, double slope, double slopeAfter) 
     double high = 1;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (low + high);
-      if (at(middle) > level) {
+      if (HermiteCubic.value(before, slope, after, slopeAfter, middle) > level) {
         low = middle;
       } else {
         high = middle;
       }
     }
     return 0.5 * (low + high);
-  }
-
-  private double at(double t) {
-    double left = 1 - t;
-    double rise = Math.fma(left * left * slope, t, -(t * t * slopeAfter * left));
-    double mix = Math.fma(left * left * (1 + 2 * t), before, t * t * (3 - 2 * t) * after);
-    return mix + rise;
   }
 }

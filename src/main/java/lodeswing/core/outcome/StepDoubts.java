@@ -2,6 +2,7 @@ package lodeswing.core.outcome;
 
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 
+import lodeswing.core.geometry.HermiteCubic;
 import lodeswing.core.integrate.lane.LaneBlock;
 import lodeswing.core.landscape.LimitMap;
 import lodeswing.core.motion.BenchMotion;
@@ -122,7 +123,7 @@ final class StepDoubts {
     return slopes[1] * slopes[1] + slopes[2] * slopes[2] < limit * limit;
   }
 
-  /** Writes place and speed at a part of the step, by Hermite's cubic. */
+  /** Writes place and speed at a part of the step. */
   private void place(int lane, double t) {
     double size = s[LaneBlock.TRIED + lane];
     for (int c = 0; c < 2; c++) {
@@ -132,10 +133,8 @@ final class StepDoubts {
       double b = s[now];
       double va = size * s[old + 2 * LANES];
       double vb = size * s[now + 2 * LANES];
-      double left = 1 - t;
-      state[c] = left * left * (a * (1 + 2 * t) + va * t) + t * t * (b * (3 - 2 * t) - vb * left);
-      double slope = 6 * t * left * (b - a) + va * left * (1 - 3 * t) - vb * t * (2 - 3 * t);
-      state[c + 2] = slope / size;
+      state[c] = HermiteCubic.value(a, va, b, vb, t);
+      state[c + 2] = HermiteCubic.slope(a, va, b, vb, t) / size;
     }
   }
 }

@@ -95,7 +95,7 @@ public final class LayoutOverrides {
   private void refuseTwice() {
     var names = new LinkedHashMap<String, String>();
     for (String name : List.copyOf(written.keySet())) {
-      if (!name.startsWith(OverrideTarget.EVERY)) {
+      if (!everyMagnet(name)) {
         for (OverrideTarget target : of(name)) {
           String earlier = names.putIfAbsent(target.pointer(), name);
           if (earlier != null) {

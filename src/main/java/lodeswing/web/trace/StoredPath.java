@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import lodeswing.analysis.trace.PathCurve;
 import lodeswing.analysis.trace.Samples;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
+import lodeswing.core.geometry.PathCurve;
 import lodeswing.web.restpoint.RestPlace;
 
 /**

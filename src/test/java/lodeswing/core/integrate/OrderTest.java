@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.MotionSystem;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,6 @@ class OrderTest {
   }
 
   private static FirstOrderDifferentialEquations equations(Motion motion) {
-    return ReferenceRun.equations(motion);
+    return MotionSystem.of(motion);
   }
 }

@@ -39,7 +39,7 @@ class OtherFormulationTest {
     BenchMotion motion = Rigs.over(layout, attractor);
     TwoAxisBody body = suspension.body();
     double[] state = motion.toState(new Release(x, y, vx, vy)).orElseThrow();
-    double[] end = Runs.end(Runs.system(motion), state, 4);
+    double[] end = Runs.end(MotionSystem.of(motion), state, 4);
     double[] plan = new double[4];
     motion.toPlan(end, plan);
 
@@ -141,7 +141,7 @@ class OtherFormulationTest {
     PointAttractor attractor = Rigs.attractor(layout);
     BenchMotion motion = Rigs.over(layout, attractor);
     double[] state = {0.5, -0.4, 1.5, 2.0};
-    double[] end = Runs.end(Runs.system(motion), state, 4);
+    double[] end = Runs.end(MotionSystem.of(motion), state, 4);
     double[] other = Runs.end(new Cloud(attractor), state, 4);
     for (int i = 0; i < 4; i++) {
       assertEquals(other[i], end[i], 2e-9);

@@ -13,27 +13,6 @@ final class Runs {
 
   private Runs() {}
 
-  /** A motion as a first-order system. */
-  static FirstOrderDifferentialEquations system(Motion motion) {
-    return new FirstOrderDifferentialEquations() {
-      private final double[] a = new double[3];
-
-      @Override
-      public int getDimension() {
-        return 4;
-      }
-
-      @Override
-      public void computeDerivatives(double t, double[] y, double[] yDot) {
-        motion.acceleration(y[0], y[1], y[2], y[3], a);
-        yDot[0] = y[2];
-        yDot[1] = y[3];
-        yDot[2] = a[0];
-        yDot[3] = a[1];
-      }
-    };
-  }
-
   /** The state after a time, by extrapolation at a tolerance of 1e-13. */
   static double[] end(FirstOrderDifferentialEquations system, double[] start, double time) {
     double[] y = start.clone();
@@ -71,7 +50,7 @@ final class Runs {
         0.02,
         1e-13,
         100);
-    integrator.integrate(system(motion), 0, start.clone(), 1000, new double[4]);
+    integrator.integrate(MotionSystem.of(motion), 0, start.clone(), 1000, new double[4]);
     return found;
   }
 }

@@ -94,7 +94,7 @@ class SwingTest {
     double[] state = motion.toState(new Release(0.2, -0.05, 0.3, 0.8)).orElseThrow();
     double energy = motion.energy(state[0], state[1], state[2], state[3]);
     double spin = spin(motion, state);
-    double[] end = Runs.end(Runs.system(motion), state, 20);
+    double[] end = Runs.end(MotionSystem.of(motion), state, 20);
     assertEquals(energy, motion.energy(end[0], end[1], end[2], end[3]), 1e-11 * energy);
     assertEquals(spin, spin(motion, end), 1e-11 * Math.abs(spin));
   }

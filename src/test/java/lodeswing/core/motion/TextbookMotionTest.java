@@ -16,7 +16,7 @@ class TextbookMotionTest {
   @Test
   void withoutMagnetsItIsTheDampedOscillator() {
     Motion motion = new TextbookMotion(new TextbookLayout(0.8, 0.2, 0.3, List.of()));
-    double[] end = Runs.end(Runs.system(motion), new double[] {1, -2, 0, 0}, 7);
+    double[] end = Runs.end(MotionSystem.of(motion), new double[] {1, -2, 0, 0}, 7);
     double w = Math.sqrt(0.64 - 0.01);
     double expected = Math.exp(-0.7) * (Math.cos(7 * w) + 0.1 / w * Math.sin(7 * w));
     assertEquals(expected, end[0], 1e-12);

@@ -13,8 +13,8 @@ import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.MotionSystem;
 import lodeswing.core.rest.SealRule;
-import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -121,9 +121,8 @@ class ScalarOutcomeFinderTest {
   }
 
   /** When Commons Math sees the energy fall below the level of the well it ends in. */
-  private static final class Sealing implements FirstOrderDifferentialEquations {
+  private static final class Sealing {
     private final Motion motion;
-    private final double[] out = new double[3];
     private final double[] level;
     private int well = SealRule.NONE;
     private double time = Double.NaN;
@@ -142,27 +141,13 @@ class ScalarOutcomeFinderTest {
       for (int w = 0; w < level.length; w++) {
         level[w] = motion.potential(state[0], state[1]) < rule.sealEnergy(w) ? 0 : level[w];
       }
-      integrator.integrate(this, 0, state, 60, state);
+      integrator.integrate(MotionSystem.of(motion), 0, state, 60, state);
       well = rule.sealedWell(state[0], state[1], energy(state));
       time = well >= 0 ? level[well] : Double.NaN;
     }
 
     private double energy(double[] y) {
       return motion.energy(y[0], y[1], y[2], y[3]);
-    }
-
-    @Override
-    public int getDimension() {
-      return 4;
-    }
-
-    @Override
-    public void computeDerivatives(double t, double[] y, double[] dot) {
-      motion.acceleration(y[0], y[1], y[2], y[3], out);
-      dot[0] = y[2];
-      dot[1] = y[3];
-      dot[2] = out[0];
-      dot[3] = out[1];
     }
   }
 

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import lodeswing.core.motion.MotionSystem;
 import lodeswing.core.rig.TextbookLayout;
-import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
@@ -153,12 +153,11 @@ class SealRuleTest {
     }
   }
 
-  private static final class Scene implements FirstOrderDifferentialEquations {
+  private static final class Scene {
     private final AttractorPlane plane;
     private final double drag;
     private final RestPoints found;
     private final SealRule rule;
-    private final double[] acceleration = new double[2];
 
     private Scene(TextbookLayout layout) {
       plane = AttractorPlane.of(layout);
@@ -171,7 +170,7 @@ class SealRuleTest {
       Run run = new Run(this);
       DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-12, 1, 1e-9, 1e-9);
       integrator.addStepHandler(run);
-      integrator.integrate(this, 0, state, 20 / drag, new double[4]);
+      integrator.integrate(MotionSystem.of(plane), 0, state, 20 / drag, new double[4]);
       return run;
     }
 
@@ -186,20 +185,6 @@ class SealRuleTest {
         }
       }
       return best;
-    }
-
-    @Override
-    public int getDimension() {
-      return 4;
-    }
-
-    @Override
-    public void computeDerivatives(double t, double[] y, double[] out) {
-      plane.acceleration(y[0], y[1], y[2], y[3], acceleration);
-      out[0] = y[2];
-      out[1] = y[3];
-      out[2] = acceleration[0];
-      out[3] = acceleration[1];
     }
   }
 }

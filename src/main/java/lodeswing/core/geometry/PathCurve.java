@@ -1,4 +1,4 @@
-package lodeswing.analysis.trace;
+package lodeswing.core.geometry;
 
 import java.util.Arrays;
 
@@ -146,37 +146,11 @@ public final class PathCurve {
   }
 
   private void between(int a, int b, double time, double[] out) {
-    Cubic.at(t[a], x[a], vx[a], t[b], x[b], vx[b], time, out, 0);
-    Cubic.at(t[a], y[a], vy[a], t[b], y[b], vy[b], time, out, 1);
-  }
-
-  /** Hermite's cubic in one coordinate. */
-  static final class Cubic {
-    private Cubic() {}
-
-    /**
-     * Writes value and slope at a time.
-     *
-     * @param out receives the value at the place and the slope two places on
-     */
-    static void at(
-        double from,
-        double start,
-        double startSlope,
-        double to,
-        double end,
-        double endSlope,
-        double time,
-        double[] out,
-        int place) {
-      double h = to - from;
-      double s = (time - from) / h;
-      double rise = end - start;
-      double first = h * startSlope;
-      double second = 3 * rise - h * (2 * startSlope + endSlope);
-      double third = h * (startSlope + endSlope) - 2 * rise;
-      out[place] = start + s * (first + s * (second + s * third));
-      out[place + 2] = (first + s * (2 * second + s * 3 * third)) / h;
-    }
+    double h = t[b] - t[a];
+    double s = (time - t[a]) / h;
+    out[0] = HermiteCubic.value(x[a], h * vx[a], x[b], h * vx[b], s);
+    out[1] = HermiteCubic.value(y[a], h * vy[a], y[b], h * vy[b], s);
+    out[2] = HermiteCubic.slope(x[a], h * vx[a], x[b], h * vx[b], s) / h;
+    out[3] = HermiteCubic.slope(y[a], h * vy[a], y[b], h * vy[b], s) / h;
   }
 }
