@@ -15,7 +15,7 @@ public record ComputationKey(String prefix, String canonicalRequest) {
   private static final char[] ALPHABET = "abcdefghijklmnopqrstuvwxyz234567".toCharArray();
 
   /** Raised with every change of any result; part of every result's id. */
-  public static final int ENGINE_REVISION = 2;
+  public static final int ENGINE_REVISION = 3;
 
   /** The id: prefix, hyphen and 26 base32 characters (130 bits) of the SHA-256. */
   public String id() {

@@ -82,7 +82,7 @@ public final class EvaluationCountReport {
             bob.magnet(), bob.poleDown(), new MagnetArray(layout.magnets(), layout.backing()));
     MagnetEnergy magnets =
         new MagnetEnergy(energy, layout.suspension().body(), layout.axisHeight());
-    return new BenchMotion(layout, magnets, (beta, alpha) -> 0);
+    return BenchMotion.amongMagnets(layout, magnets, (beta, alpha) -> 0);
   }
 
   private static double[][] releases(Motion motion, int count) {

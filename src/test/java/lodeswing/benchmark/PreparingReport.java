@@ -45,8 +45,8 @@ public final class PreparingReport {
         layouts.put(sample.name(), bench);
       }
     }
-    layouts.put("200 discs", crowd(first, new Disc(0.006, 0.004, 1.2)));
-    layouts.put("200 dipoles", crowd(first, new Dipole(0.4)));
+    layouts.put("200 discs", crowd(samples, 200));
+    layouts.put("200 dipoles", crowd(first, new Dipole(0.4), 200));
     System.out.println(
         "| layout | processor s | work counted | foretold / counted | cells | MB | no cell |\n"
             + "| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
@@ -59,7 +59,7 @@ public final class PreparingReport {
     long start = machine.getProcessCpuTime();
     Landscape made = Landscape.of(layout);
     double seconds = (machine.getProcessCpuTime() - start) * 1e-9;
-    PotentialTable table = (PotentialTable) ((BenchMotion) made.motion()).magnetEnergy();
+    PotentialTable table = (PotentialTable) ((BenchMotion) made.motion()).potentialEnergy();
     System.out.printf(
         Locale.ROOT,
         "| %s | %.1f | %.2g | %.2f | %,d | %.1f | %.4f |%n",
@@ -72,9 +72,14 @@ public final class PreparingReport {
         table.uncovered(BenchMotion.MAX_ANGLE));
   }
 
-  private static BenchLayout crowd(BenchLayout on, Magnet magnet) {
-    int count = 200;
-    int side = 15;
+  /** Small discs on a grid, under the cord and bob of the sample layout. */
+  static BenchLayout crowd(SampleLayouts samples, int count) {
+    BenchLayout on = (BenchLayout) samples.get("three-stations").document().layout();
+    return crowd(on, new Disc(0.006, 0.004, 1.2), count);
+  }
+
+  private static BenchLayout crowd(BenchLayout on, Magnet magnet, int count) {
+    int side = (int) Math.ceil(Math.sqrt(count));
     List<PlacedMagnet> placed = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double x = (i % side - 0.5 * (side - 1)) * SPACING;

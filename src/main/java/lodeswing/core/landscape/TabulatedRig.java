@@ -11,6 +11,7 @@ import lodeswing.core.motion.PotentialTable;
 import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.PullTable;
 import lodeswing.core.motion.Region;
+import lodeswing.core.motion.RigPotential;
 import lodeswing.core.motion.WorkBudget;
 import lodeswing.core.rest.RestPointFinder;
 import lodeswing.core.rest.RestPoints;
@@ -20,7 +21,7 @@ import lodeswing.core.rig.Release;
 import lodeswing.core.suspension.TwoAxisBody;
 
 /**
- * A rig on the bench with the table of its magnets' energy.
+ * A rig on the bench with the table of its potential energy.
  *
  * <p>The table's errors of energy are held below 1e-8 of the shallowest barrier, those of its
  * slopes below 1e-8 of the barrier over the length of the energy's detail. That barrier is known
@@ -89,7 +90,9 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
             budget);
     double range = range(layout, exact);
     double slopes = 1 / angleScale(layout);
-    PotentialTable.Fitted fitted = PotentialTable.fit(exact, BenchMotion.MAX_ANGLE, region, budget);
+    PotentialTable.Fitted fitted =
+        PotentialTable.fit(
+            new RigPotential(body, layout.gravity(), exact), BenchMotion.MAX_ANGLE, region, budget);
     double rough = COARSE_SHARE * range;
     BenchMotion coarse = new BenchMotion(layout, fitted.table(rough, slopes * rough), pull);
     double shallowest = find(coarse, layout).shallowestBarrier();

@@ -12,7 +12,7 @@ final class BenchLimits {
 
   /** Angle, plate and support always; magnets where there are any. */
   static List<Limit> of(
-      BenchLayout layout, AngleEnergy magnets, PivotedLoss loss, AxialForce axialForce) {
+      BenchLayout layout, AngleEnergy potential, PivotedLoss loss, AxialForce axialForce) {
     List<Limit> limits = new ArrayList<>();
     limits.add(new PlaceLimit(Limit.Kind.ANGLE_LIMIT, BenchLimits::angleLeft));
     Clearance clearance = new Clearance(layout);
@@ -24,7 +24,7 @@ final class BenchLimits {
     limits.add(
         switch (layout.suspension().pullLine()) {
           case ALONG_BAR -> new LegSlack(layout.suspension(), layout.gravity(), axialForce);
-          case BETWEEN_AXES -> new HookSlack(body, layout.gravity(), loss, magnets, axialForce);
+          case BETWEEN_AXES -> new HookSlack(body, layout.gravity(), loss, potential, axialForce);
         });
     return List.copyOf(limits);
   }

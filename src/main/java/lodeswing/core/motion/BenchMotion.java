@@ -16,12 +16,11 @@ import lodeswing.core.suspension.TwoAxisBody;
  * <pre>
  * I beta''        = A'(beta) alpha'^2 / 2 - dV/dbeta + Q_beta
  * A(beta) alpha'' = -A'(beta) alpha' beta' - dV/dalpha + Q_alpha
- * V = g [(M d + S1)(1 - cos(alpha)) + S1 cos(alpha)(1 - cos(beta))] + U(beta, alpha)
  * </pre>
  *
- * Lagrange's equations of the kinetic energy (I beta'^2 + A alpha'^2)/2. V is zero where the body
- * hangs straight down without magnets. Angles are used up to {@link #MAX_ANGLE}; there the mass
- * matrix stays far from singular.
+ * Lagrange's equations of the kinetic energy (I beta'^2 + A alpha'^2)/2, with V of {@link
+ * RigPotential}. Angles are used up to {@link #MAX_ANGLE}; there the mass matrix stays far from
+ * singular.
  *
  * <p>{@link #acceleration} needs an out array of length 3 at least (the third element is scratch).
  * Only +, -, *, /, sqrt, fma and {@link Angles} are used, in one fixed order.
@@ -38,10 +37,9 @@ public final class BenchMotion implements Motion {
   public static final double STICKING_SPEED = 2 * PivotedLoss.SMOOTHING;
 
   private final BenchLayout layout;
-  private final AngleEnergy magnets;
+  private final AngleEnergy potential;
   private final PivotedLoss loss;
   private final List<Limit> limits;
-  private final double gravity;
   private final double offset;
   private final double mass;
   private final double first;
@@ -54,33 +52,49 @@ public final class BenchMotion implements Motion {
    * The motion of a layout.
    *
    * @param layout the rig
-   * @param magnets energy of the bob magnet over the plate
+   * @param potential energy of the rig over the two angles, weight and magnets: a {@link
+   *     RigPotential}, or a {@link PotentialTable} of one
    * @param axialForce force of the plate on the bob magnet along the support's pull
    */
-  public BenchMotion(BenchLayout layout, AngleEnergy magnets, AxialForce axialForce) {
+  public BenchMotion(BenchLayout layout, AngleEnergy potential, AxialForce axialForce) {
     this.layout = layout;
-    this.magnets = magnets;
+    this.potential = potential;
     TwoAxisBody body = layout.suspension().body();
-    gravity = layout.gravity();
     offset = body.axisOffset();
     mass = body.mass();
     first = body.firstMoment();
     swing = body.swingInertia();
     ownAxial = body.axialInertia();
     bobArm = body.bobArm();
-    naturalRate = body.rateX(gravity);
+    naturalRate = body.rateX(layout.gravity());
     loss = new PivotedLoss(body, layout.loss());
-    limits = BenchLimits.of(layout, magnets, loss, axialForce);
+    limits = BenchLimits.of(layout, potential, loss, axialForce);
   }
 
   /** The motion of a layout as if its plate were bare. */
   public static BenchMotion withoutMagnets(BenchLayout layout) {
-    return new BenchMotion(layout, new NoEnergy(), (beta, alpha) -> 0);
+    return new BenchMotion(
+        layout,
+        RigPotential.bare(layout.suspension().body(), layout.gravity()),
+        (beta, alpha) -> 0);
   }
 
-  /** Energy of the bob magnet over the plate. */
-  public AngleEnergy magnetEnergy() {
-    return magnets;
+  /**
+   * The motion of a layout by an energy of its magnets.
+   *
+   * @param layout the rig
+   * @param magnets energy of the bob magnet over the plate
+   * @param axialForce force of the plate on the bob magnet along the support's pull
+   */
+  public static BenchMotion amongMagnets(
+      BenchLayout layout, AngleEnergy magnets, AxialForce axialForce) {
+    TwoAxisBody body = layout.suspension().body();
+    return new BenchMotion(layout, new RigPotential(body, layout.gravity(), magnets), axialForce);
+  }
+
+  /** Energy of the rig over the two angles, weight and magnets. */
+  public AngleEnergy potentialEnergy() {
+    return potential;
   }
 
   /** The losses' torques. */
@@ -97,11 +111,9 @@ public final class BenchMotion implements Motion {
   public void acceleration(double q0, double q1, double v0, double v1, double[] out) {
     double s0 = Angles.sine(q0);
     double c0 = Angles.cosine(q0, s0);
-    double s1 = Angles.sine(q1);
-    double c1 = Angles.cosine(q1, s1);
-    magnets.slopes(q0, q1, out);
-    double pull0 = Math.fma(gravity * first * c1, s0, out[1]);
-    double pull1 = Math.fma(gravity * s1, Math.fma(first, c0, mass * offset), out[2]);
+    potential.slopes(q0, q1, out);
+    double pull0 = out[1];
+    double pull1 = out[2];
     loss.torques(c0, v0, v1, out);
     double half = halfSlope(s0, c0);
     double turn = half * v1;
@@ -164,34 +176,12 @@ public final class BenchMotion implements Motion {
 
   @Override
   public double potential(double q0, double q1) {
-    double s0 = Angles.sine(q0);
-    double c0 = Angles.cosine(q0, s0);
-    double s1 = Angles.sine(q1);
-    double c1 = Angles.cosine(q1, s1);
-    return weight(s0, c0, s1, c1) + magnets.value(q0, q1);
-  }
-
-  /** Energy of height, 1 - cos taken as sin^2/(1 + cos) so that small swings keep their digits. */
-  private double weight(double s0, double c0, double s1, double c1) {
-    double rise0 = s0 * s0 / (1 + c0);
-    double rise1 = s1 * s1 / (1 + c1);
-    return gravity * Math.fma(Math.fma(mass, offset, first), rise1, first * c1 * rise0);
+    return potential.value(q0, q1);
   }
 
   @Override
   public void potentialDerivatives(double q0, double q1, double[] out) {
-    double s0 = Angles.sine(q0);
-    double c0 = Angles.cosine(q0, s0);
-    double s1 = Angles.sine(q1);
-    double c1 = Angles.cosine(q1, s1);
-    magnets.curvature(q0, q1, out);
-    double lever = Math.fma(first, c0, mass * offset);
-    out[0] += weight(s0, c0, s1, c1);
-    out[1] = Math.fma(gravity * first * c1, s0, out[1]);
-    out[2] = Math.fma(gravity * s1, lever, out[2]);
-    out[3] = Math.fma(gravity * first * c1, c0, out[3]);
-    out[4] = Math.fma(-gravity * first * s1, s0, out[4]);
-    out[5] = Math.fma(gravity * c1, lever, out[5]);
+    potential.curvature(q0, q1, out);
   }
 
   @Override

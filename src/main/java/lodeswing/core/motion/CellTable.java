@@ -30,6 +30,13 @@ final class CellTable {
   /** Most cells of a table: half a kilobyte each. */
   static final int MOST_CELLS = 600_000;
 
+  /**
+   * Where the first cell lies in the array. A great array begins at a border of the heap's regions
+   * and its numbers 16 bytes behind it; so a row of eight numbers shares its 64 bytes with no
+   * other.
+   */
+  static final int FIRST = 6;
+
   private final CellDirectory directory;
   private final double[] coefficients;
   private final double valueError;
@@ -37,11 +44,12 @@ final class CellTable {
 
   private CellTable(double halfWidth, List<CellFit> leaves) {
     List<CellFit> held = leaves.stream().filter(CellFit::holds).toList();
-    this.coefficients = new double[Math.multiplyExact(held.size(), ChebyshevCell.COEFFICIENTS)];
+    this.coefficients =
+        new double[FIRST + Math.multiplyExact(held.size(), ChebyshevCell.COEFFICIENTS)];
     List<CellDirectory.Square> squares = new ArrayList<>();
     for (int k = 0; k < held.size(); k++) {
       squares.add(held.get(k).square(k));
-      held.get(k).copyTo(coefficients, k * ChebyshevCell.COEFFICIENTS);
+      held.get(k).copyTo(coefficients, FIRST + k * ChebyshevCell.COEFFICIENTS);
     }
     leaves.stream()
         .filter(cell -> !cell.holds())
@@ -157,14 +165,14 @@ final class CellTable {
     return directory;
   }
 
-  /** All cells' coefficients, the table's own array. */
+  /** All cells' coefficients from {@link #FIRST} on, the table's own array. */
   double[] coefficients() {
     return coefficients;
   }
 
   /** How many cells hold a polynomial. */
   int cells() {
-    return coefficients.length / ChebyshevCell.COEFFICIENTS;
+    return (coefficients.length - FIRST) / ChebyshevCell.COEFFICIENTS;
   }
 
   /** The entry of a place, below 0 where only the exact function serves. */
@@ -177,7 +185,7 @@ final class CellTable {
   }
 
   private static int offset(int entry) {
-    return CellDirectory.cell(entry) * ChebyshevCell.COEFFICIENTS;
+    return FIRST + CellDirectory.cell(entry) * ChebyshevCell.COEFFICIENTS;
   }
 
   /** Value at a place whose entry was found. */

@@ -26,7 +26,7 @@ import lodeswing.core.suspension.TwoAxisBody;
 final class HookSlack implements Limit {
 
   private final PivotedLoss loss;
-  private final AngleEnergy magnets;
+  private final AngleEnergy potential;
   private final AxialForce axialForce;
   private final double gravity;
   private final double offset;
@@ -40,10 +40,10 @@ final class HookSlack implements Limit {
       TwoAxisBody body,
       double gravity,
       PivotedLoss loss,
-      AngleEnergy magnets,
+      AngleEnergy potential,
       AxialForce axialForce) {
     this.loss = loss;
-    this.magnets = magnets;
+    this.potential = potential;
     this.axialForce = axialForce;
     this.gravity = gravity;
     offset = body.axisOffset();
@@ -96,10 +96,9 @@ final class HookSlack implements Limit {
   /** The pull at zero speed without losses. */
   private double still(double q0, double q1, double s0) {
     double[] slopes = new double[3];
-    magnets.slopes(q0, q1, slopes);
+    potential.slopes(q0, q1, slopes);
     double c1 = Angles.cosine(q1, Angles.sine(q1));
-    double torque = gravity * first * c1 * s0 + slopes[1];
-    return mass * gravity * c1 - first * s0 * torque / swing + axialForce.along(q0, q1);
+    return mass * gravity * c1 - first * s0 * slopes[1] / swing + axialForce.along(q0, q1);
   }
 
   /** Factor of alpha'^2: M r + M s_c sin(beta) A'(beta)/(2 I). */

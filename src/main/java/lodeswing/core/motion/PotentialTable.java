@@ -1,19 +1,22 @@
 package lodeswing.core.motion;
 
 /**
- * The energy of the bob magnet over the two angles as a table, made once per layout, so that a step
- * costs the same for 3 magnets and for 200.
+ * The potential energy of a rig over its two angles, weight and magnets, as a table, made once per
+ * layout, so that a step costs the same for 3 magnets and for 200.
  *
  * <p>Errors of energy and of its slopes are measured when the table is made and stay below the
- * tolerances asked for; where no cell holds, and outside, the exact source answers, and 0 where
- * nothing matters. Immutable.
+ * tolerances asked for; where no cell holds, and outside, the exact source answers, and the weight
+ * alone where nothing matters. Immutable.
  */
 public final class PotentialTable implements AngleEnergy {
+
+  /** Where the first cell's coefficients begin. */
+  public static final int FIRST_COEFFICIENT = CellTable.FIRST;
 
   /** Errors of the patches that cells are made from, as a share of the cells'. */
   private static final double FIT_SHARE = 0.1;
 
-  private final AngleEnergy source;
+  private final RigPotential source;
   private final CellTable energy;
   private final double fitError;
   private final double fitSlopeError;
@@ -26,28 +29,30 @@ public final class PotentialTable implements AngleEnergy {
   }
 
   /**
-   * The costly energy fitted by large patches, as closely as the tables made of it ask.
+   * The magnets' costly energy fitted by large patches, as closely as the tables made of it ask.
    *
-   * @param source the exact energy, safe for several threads
+   * @param exact the exact potential, safe for several threads
    * @param reach greatest angle that is used [rad]
    * @param region where tables must hold
    * @param budget what the work is counted in, that of tables and of places without a cell too
    */
-  public static Fitted fit(AngleEnergy source, double reach, Region region, WorkBudget budget) {
+  public static Fitted fit(RigPotential exact, double reach, Region region, WorkBudget budget) {
+    AngleEnergy magnets = exact.magnets();
     CellTable.Source asked =
         new CellTable.Source() {
           @Override
           public double value(double u, double v) {
-            return source.value(u, v);
+            return magnets.value(u, v);
           }
 
           @Override
           public void slopes(double u, double v, double[] out) {
-            source.gradient(u, v, out);
+            magnets.gradient(u, v, out);
           }
         };
     return new Fitted(
-        new UntabulatedEnergy(source, region, budget),
+        new RigPotential(
+            exact.body(), exact.gravity(), new UntabulatedEnergy(magnets, region, budget)),
         new PatchedFunction(asked, reach, region, budget),
         reach,
         budget);
@@ -55,12 +60,12 @@ public final class PotentialTable implements AngleEnergy {
 
   /** An energy fitted by large patches; not safe for several threads, its tables are. */
   public static final class Fitted {
-    private final AngleEnergy source;
+    private final RigPotential source;
     private final PatchedFunction patches;
     private final double reach;
     private final WorkBudget budget;
 
-    private Fitted(AngleEnergy source, PatchedFunction patches, double reach, WorkBudget budget) {
+    private Fitted(RigPotential source, PatchedFunction patches, double reach, WorkBudget budget) {
       this.source = source;
       this.patches = patches;
       this.reach = reach;
@@ -79,7 +84,35 @@ public final class PotentialTable implements AngleEnergy {
     public PotentialTable table(double energyTolerance, double slopeTolerance) {
       patches.refine(FIT_SHARE * energyTolerance, FIT_SHARE * slopeTolerance);
       return new PotentialTable(
-          this, CellTable.build(patches, reach, energyTolerance, slopeTolerance, budget));
+          this,
+          CellTable.build(
+              new Weighed(patches, source), reach, energyTolerance, slopeTolerance, budget));
+    }
+  }
+
+  /** The fitted magnets' energy and the weight's. */
+  private record Weighed(PatchedFunction patches, RigPotential rig) implements CellTable.Source {
+
+    @Override
+    public double value(double u, double v) {
+      double[] out = new double[3];
+      grid(new double[] {u}, new double[] {v}, false, out);
+      return out[0];
+    }
+
+    @Override
+    public void grid(double[] us, double[] vs, boolean slopes, double[] out) {
+      patches.grid(us, vs, slopes, out);
+      for (int i = 0; i < us.length; i++) {
+        for (int j = 0; j < vs.length; j++) {
+          rig.addWeight(us[i], vs[j], out, 3 * (i * vs.length + j));
+        }
+      }
+    }
+
+    @Override
+    public boolean matters(double u, double v, double half) {
+      return patches.matters(u, v, half);
     }
   }
 
@@ -113,8 +146,8 @@ public final class PotentialTable implements AngleEnergy {
   }
 
   /**
-   * Coefficients of all cells, 64 a cell, power of beta major; the table's own array, not to be
-   * changed.
+   * Coefficients of all cells from {@link #FIRST_COEFFICIENT} on, 64 a cell, power of beta major;
+   * the table's own array, not to be changed.
    */
   public double[] coefficients() {
     return energy.coefficients();

@@ -76,6 +76,7 @@ public final class TrialLayouts {
   /** The motion of a bench by the exact energy, without a table. */
   public static BenchMotion exactMotion(BenchLayout layout) {
     MagnetEnergy energy = exactEnergy(layout);
-    return new BenchMotion(layout, energy, energy.axialForce(layout.suspension().pullLine()));
+    return BenchMotion.amongMagnets(
+        layout, energy, energy.axialForce(layout.suspension().pullLine()));
   }
 }

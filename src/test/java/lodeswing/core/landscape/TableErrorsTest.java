@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import lodeswing.analysis.trace.TrialLayouts;
+import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.BenchMotion;
-import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.PotentialTable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,8 +21,8 @@ class TableErrorsTest {
   void everyPlaceHasACellWithinTheErrorsStated(String name) {
     Landscape landscape = Landscape.of(TrialLayouts.bench(name));
     BenchMotion motion = (BenchMotion) landscape.motion();
-    PotentialTable table = (PotentialTable) motion.magnetEnergy();
-    MagnetEnergy exact = TrialLayouts.exactEnergy(TrialLayouts.bench(name));
+    PotentialTable table = (PotentialTable) motion.potentialEnergy();
+    AngleEnergy exact = TrialLayouts.exactMotion(TrialLayouts.bench(name)).potentialEnergy();
     Random random = new Random(3);
     double[] expected = new double[3];
     double[] found = new double[3];

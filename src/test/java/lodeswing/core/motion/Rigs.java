@@ -51,7 +51,7 @@ final class Rigs {
   }
 
   static BenchMotion over(BenchLayout layout, PointAttractor attractor) {
-    return new BenchMotion(layout, attractor, forceOf(layout, attractor));
+    return BenchMotion.amongMagnets(layout, attractor, forceOf(layout, attractor));
   }
 
   static AxialForce forceOf(BenchLayout layout, PointAttractor attractor) {

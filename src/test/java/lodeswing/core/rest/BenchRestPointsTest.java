@@ -18,6 +18,7 @@ import lodeswing.core.motion.AngleEnergy;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.PotentialTable;
 import lodeswing.core.motion.Region;
+import lodeswing.core.motion.RigPotential;
 import lodeswing.core.motion.WorkBudget;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.suspension.Cord;
@@ -57,7 +58,8 @@ class BenchRestPointsTest {
     BenchLayout layout = layout(gap);
     PotentialTable table =
         PotentialTable.fit(
-                new CordEnergy(layout),
+                new RigPotential(
+                    layout.suspension().body(), layout.gravity(), new CordEnergy(layout)),
                 BenchMotion.MAX_ANGLE,
                 Region.EVERYWHERE,
                 WorkBudget.unlimited())

@@ -12,17 +12,17 @@ public final class RungeKuttaSlots {
   /** Second estimate of the errors, four slots. */
   public static final int SECOND = OWN + 4 * LANES;
 
-  /** Sine of q0, its cosine, sine of q1, its cosine. */
+  /** Sine of q0 and its cosine. */
   public static final int ANGLES = OWN + 8 * LANES;
 
-  /** Energy of the magnets and its two slopes. */
-  public static final int MAGNETS = OWN + 12 * LANES;
+  /** Potential energy and its two slopes. */
+  public static final int POTENTIAL = OWN + 10 * LANES;
 
   /** Rates of the losses about the two axes. */
-  public static final int RATES = OWN + 15 * LANES;
+  public static final int RATES = OWN + 13 * LANES;
 
   /** Step times derivatives, of as many stages as there are, four slots each. */
-  public static final int STAGES = OWN + 17 * LANES;
+  public static final int STAGES = OWN + 15 * LANES;
 
   private RungeKuttaSlots() {}
 

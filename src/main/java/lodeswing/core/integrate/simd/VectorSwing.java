@@ -18,13 +18,10 @@ final class VectorSwing {
 
   private static final int S0 = RungeKuttaSlots.ANGLES;
   private static final int C0 = S0 + LANES;
-  private static final int S1 = C0 + LANES;
-  private static final int C1 = S1 + LANES;
-  private static final int U = RungeKuttaSlots.MAGNETS;
+  private static final int U = RungeKuttaSlots.POTENTIAL;
   private static final int RATE0 = RungeKuttaSlots.RATES;
   private static final int RATE1 = RATE0 + LANES;
 
-  private static final DoubleVector ONE = all(1.0);
   private static final DoubleVector HALF = all(0.5);
 
   private final double[] s;
@@ -59,24 +56,21 @@ final class VectorSwing {
 
   void atEnd(Plan plan, BenchMotion motion) {
     accelerations(plan, motion, LaneBlock.NEW, LaneBlock.NEW_F);
-    table.value(plan, motion.magnetEnergy(), LaneBlock.NEW, U);
+    table.value(plan, motion.potentialEnergy(), LaneBlock.NEW, U);
     TwoAxisBody body = motion.layout().suspension().body();
     plan.add(() -> upperInertia(body, RATE0));
-    plan.add(() -> kinetic(body, LaneBlock.NEW));
-    plan.add(() -> potential(body, motion.layout().gravity()));
+    plan.add(() -> energy(body, LaneBlock.NEW));
   }
 
   private void accelerations(Plan plan, BenchMotion motion, int state, int to) {
     TwoAxisBody body = motion.layout().suspension().body();
-    double gravity = motion.layout().gravity();
     int speeds = state + 2 * LANES;
-    table.slopes(plan, motion.magnetEnergy(), state, U + LANES);
+    table.slopes(plan, motion.potentialEnergy(), state, U + LANES);
     sines.sineAndCosine(plan, state, S0, C0);
-    sines.sineAndCosine(plan, state + LANES, S1, C1);
     losses(plan, motion.losses(), body, speeds);
-    plan.add(() -> first(body, gravity, speeds, to));
+    plan.add(() -> first(body, speeds, to));
     plan.add(() -> upperInertia(body, to + LANES));
-    plan.add(() -> second(body, gravity, speeds, to + LANES));
+    plan.add(() -> second(body, speeds, to + LANES));
   }
 
   private void losses(Plan plan, PivotedLoss loss, TwoAxisBody body, int speeds) {
@@ -129,8 +123,7 @@ final class VectorSwing {
     }
   }
 
-  private void first(TwoAxisBody body, double gravity, int speeds, int to) {
-    DoubleVector lever = all(gravity * body.firstMoment());
+  private void first(TwoAxisBody body, int speeds, int to) {
     DoubleVector swing = all(body.swingInertia());
     DoubleVector spread = all(body.swingInertia() - body.axialInertia());
     DoubleVector coupling = all(body.axisOffset() * body.firstMoment());
@@ -138,17 +131,13 @@ final class VectorSwing {
       DoubleVector s0 = at(S0 + i);
       DoubleVector v0 = at(speeds + i);
       DoubleVector v1 = at(speeds + LANES + i);
-      DoubleVector pull = lever.mul(at(C1 + i)).fma(s0, at(U + LANES + i));
       DoubleVector turn = s0.neg().mul(spread.fma(at(C0 + i), coupling)).mul(v1);
       DoubleVector torque = at(RATE0 + i).neg().mul(v0);
-      turn.fma(v1, torque).sub(pull).div(swing).intoArray(s, to + i);
+      turn.fma(v1, torque).sub(at(U + LANES + i)).div(swing).intoArray(s, to + i);
     }
   }
 
-  private void second(TwoAxisBody body, double gravity, int speeds, int to) {
-    DoubleVector g = all(gravity);
-    DoubleVector moment = all(body.firstMoment());
-    DoubleVector hung = all(body.mass() * body.axisOffset());
+  private void second(TwoAxisBody body, int speeds, int to) {
     DoubleVector spread = all(body.swingInertia() - body.axialInertia());
     DoubleVector coupling = all(body.axisOffset() * body.firstMoment());
     DoubleVector minusTwo = all(-2.0);
@@ -156,7 +145,7 @@ final class VectorSwing {
       DoubleVector c0 = at(C0 + i);
       DoubleVector v0 = at(speeds + i);
       DoubleVector v1 = at(speeds + LANES + i);
-      DoubleVector pull = g.mul(at(S1 + i)).fma(moment.fma(c0, hung), at(U + 2 * LANES + i));
+      DoubleVector pull = at(U + 2 * LANES + i);
       DoubleVector turn = at(S0 + i).neg().mul(spread.fma(c0, coupling)).mul(v1);
       DoubleVector torque = at(RATE1 + i).neg().mul(v1);
       minusTwo.mul(turn).fma(v0, torque).sub(pull).div(at(to + i)).intoArray(s, to + i);
@@ -177,30 +166,14 @@ final class VectorSwing {
     }
   }
 
-  private void kinetic(TwoAxisBody body, int state) {
+  private void energy(TwoAxisBody body, int state) {
     DoubleVector swing = all(body.swingInertia());
     for (int i = 0; i < LANES; i += WIDTH) {
       DoubleVector v0 = at(state + 2 * LANES + i);
       DoubleVector v1 = at(state + 3 * LANES + i);
       DoubleVector upper = at(RATE0 + i).mul(v1).mul(v1);
-      swing.mul(v0).fma(v0, upper).mul(HALF).intoArray(s, LaneBlock.NEW_ENERGY + i);
-    }
-  }
-
-  private void potential(TwoAxisBody body, double gravity) {
-    DoubleVector g = all(gravity);
-    DoubleVector moment = all(body.firstMoment());
-    DoubleVector hung = all(Math.fma(body.mass(), body.axisOffset(), body.firstMoment()));
-    for (int i = 0; i < LANES; i += WIDTH) {
-      DoubleVector s0 = at(S0 + i);
-      DoubleVector s1 = at(S1 + i);
-      DoubleVector c1 = at(C1 + i);
-      DoubleVector rise0 = s0.mul(s0).div(ONE.add(at(C0 + i)));
-      DoubleVector rise1 = s1.mul(s1).div(ONE.add(c1));
-      DoubleVector weight = g.mul(hung.fma(rise1, moment.mul(c1).mul(rise0)));
-      at(LaneBlock.NEW_ENERGY + i)
-          .add(weight.add(at(U + i)))
-          .intoArray(s, LaneBlock.NEW_ENERGY + i);
+      DoubleVector kinetic = swing.mul(v0).fma(v0, upper).mul(HALF);
+      kinetic.add(at(U + i)).intoArray(s, LaneBlock.NEW_ENERGY + i);
     }
   }
 }

@@ -2,6 +2,7 @@ package lodeswing.core.integrate.simd;
 
 import static lodeswing.core.integrate.lane.LaneBlock.LANES;
 import static lodeswing.core.integrate.simd.Shape.DOUBLES;
+import static lodeswing.core.integrate.simd.Shape.LONGS;
 import static lodeswing.core.integrate.simd.Shape.WIDTH;
 import static lodeswing.core.integrate.simd.Shape.all;
 
@@ -9,6 +10,7 @@ import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.IntVector;
 import jdk.incubator.vector.LongVector;
 import jdk.incubator.vector.VectorOperators;
+import jdk.incubator.vector.VectorShape;
 import jdk.incubator.vector.VectorSpecies;
 import lodeswing.core.integrate.lane.Plan;
 import lodeswing.core.motion.AngleEnergy;
@@ -16,7 +18,7 @@ import lodeswing.core.motion.CellDirectory;
 import lodeswing.core.motion.PotentialTable;
 
 /**
- * The magnets' energy and its slopes from the cells of a {@link PotentialTable}.
+ * The potential energy and its slopes from the cells of a {@link PotentialTable}.
  *
  * <p>Each lane by itself: Horner's rule in the first variable on the eight powers of the second at
  * once, on vectors, then in the second variable on single numbers. That is the order of the table's
@@ -28,7 +30,8 @@ final class VectorTable {
   private static final int CELL = POWERS * POWERS;
   private static final int CELL_BITS = 6;
   private static final int EXPONENT = 52;
-  private static final VectorSpecies<Integer> INTS = DOUBLES.withLanes(int.class);
+  private static final VectorSpecies<Integer> INTS =
+      VectorSpecies.of(int.class, VectorShape.forBitSize(DOUBLES.vectorBitSize() / 2));
   private static final DoubleVector ZERO = all(0.0);
   private static final DoubleVector ONE = all(1.0);
   private static final DoubleVector MINUS_ONE = all(-1.0);
@@ -37,7 +40,6 @@ final class VectorTable {
   /** Numbers below half of it lose their fraction when it is added, and are its lowest bits. */
   private static final DoubleVector WHOLE = all(0x1p52);
 
-  private static final LongVector LOW_HALF = all(0xffffffffL);
   private static final LongVector LEVEL = all((long) CellDirectory.LEVEL);
   private static final LongVector EXPONENT_BIAS = all(1023L);
   private static final IntVector NO_INT = IntVector.zero(INTS);
@@ -47,18 +49,19 @@ final class VectorTable {
   private final double[] x = new double[LANES];
   private final double[] y = new double[LANES];
 
-  /** Whole numbers, one in every second place: the lower half of a number as long as a double. */
-  private final int[] wholeX = new int[2 * LANES];
-
-  private final int[] wholeY = new int[2 * LANES];
-  private final int[] index = new int[2 * LANES];
-  private final int[] entry = new int[2 * LANES];
-  private final int[] cell = new int[2 * LANES];
+  private final int[] wholeX = new int[LANES];
+  private final int[] wholeY = new int[LANES];
+  private final int[] index = new int[LANES];
+  private final int[] entry = new int[LANES];
+  private final int[] cell = new int[LANES];
   private final double[] rows = new double[2 * POWERS * LANES];
   private final double[] across = new double[LANES];
   private final double[] along = new double[LANES];
   private final double[] scale = new double[LANES];
   private final double[] exact = new double[3];
+
+  /** Whether any lane is where the table has no cell. */
+  private boolean outside;
 
   VectorTable(double[] slots) {
     s = slots;
@@ -123,12 +126,8 @@ final class VectorTable {
       place = beyond.blend(place, place.compare(VectorOperators.LT, beyond));
       place = beyond.blend(place, place.compare(VectorOperators.GE, ZERO));
       place.intoArray(places, i);
-      floor(place)
-          .add(WHOLE)
-          .reinterpretAsLongs()
-          .and(LOW_HALF)
-          .reinterpretAsInts()
-          .intoArray(wholes, 2 * i);
+      LongVector whole = floor(place).add(WHOLE).reinterpretAsLongs();
+      ((IntVector) whole.convertShape(VectorOperators.L2I, INTS, 0)).intoArray(wholes, i);
     }
   }
 
@@ -143,7 +142,7 @@ final class VectorTable {
     int[] nets = directory.nets();
     IntVector low = IntVector.broadcast(INTS, (1 << depth) - 1);
     IntVector deepest = IntVector.broadcast(INTS, depth);
-    for (int i = 0; i < 2 * LANES; i += 2 * WIDTH) {
+    for (int i = 0; i < LANES; i += WIDTH) {
       IntVector a = IntVector.fromArray(INTS, wholeX, i);
       IntVector b = IntVector.fromArray(INTS, wholeY, i);
       a.lanewise(VectorOperators.LSHR, depth)
@@ -166,23 +165,29 @@ final class VectorTable {
 
   private void entries(CellDirectory directory) {
     int[] entries = directory.entries();
-    for (int i = 0; i < 2 * LANES; i += 2 * WIDTH) {
+    IntVector least = NO_INT;
+    for (int i = 0; i < LANES; i += WIDTH) {
       IntVector found = IntVector.fromArray(INTS, entries, 0, index, i);
       found.intoArray(entry, i);
       found
           .lanewise(VectorOperators.ASHR, CellDirectory.LEVEL_BITS)
           .max(NO_INT)
           .lanewise(VectorOperators.LSHL, CELL_BITS)
+          .add(PotentialTable.FIRST_COEFFICIENT)
           .intoArray(cell, i);
+      least = least.min(found);
     }
+    outside = least.reduceLanes(VectorOperators.MIN) < 0;
   }
 
   private void within(CellDirectory directory) {
     DoubleVector perAngle = all(2 * directory.perAngle());
     for (int i = 0; i < LANES; i += WIDTH) {
+      LongVector found =
+          (LongVector)
+              IntVector.fromArray(INTS, entry, i).convertShape(VectorOperators.I2L, LONGS, 0);
       DoubleVector per =
-          IntVector.fromArray(INTS, entry, 2 * i)
-              .reinterpretAsLongs()
+          found
               .and(LEVEL)
               .neg()
               .add(EXPONENT_BIAS)
@@ -203,7 +208,7 @@ final class VectorTable {
   private void slopeRows(double[] c, int power) {
     DoubleVector exponent = DoubleVector.fromArray(DOUBLES, EXPONENTS, power);
     for (int i = 0; i < LANES; i++) {
-      int from = cell[2 * i] + power;
+      int from = cell[i] + power;
       DoubleVector u = all(across[i]);
       DoubleVector a = DoubleVector.fromArray(DOUBLES, c, from + 56);
       DoubleVector d = a;
@@ -251,8 +256,8 @@ final class VectorTable {
   }
 
   private void slopesOutside(PotentialTable table, int state, int to) {
-    for (int i = 0; i < LANES; i++) {
-      if (entry[2 * i] < 0) {
+    for (int i = 0; outside && i < LANES; i++) {
+      if (entry[i] < 0) {
         exactSlopes(table, state, to, i);
       }
     }
@@ -272,7 +277,7 @@ final class VectorTable {
 
   private void valueRows(double[] c, int power) {
     for (int i = 0; i < LANES; i++) {
-      int from = cell[2 * i] + power;
+      int from = cell[i] + power;
       DoubleVector u = all(across[i]);
       DoubleVector a = DoubleVector.fromArray(DOUBLES, c, from + 56);
       a = a.fma(u, DoubleVector.fromArray(DOUBLES, c, from + 48));
@@ -299,8 +304,8 @@ final class VectorTable {
   }
 
   private void valueOutside(PotentialTable table, int state, int to) {
-    for (int i = 0; i < LANES; i++) {
-      if (entry[2 * i] < 0) {
+    for (int i = 0; outside && i < LANES; i++) {
+      if (entry[i] < 0) {
         exactValue(table, state, to, i);
       }
     }
