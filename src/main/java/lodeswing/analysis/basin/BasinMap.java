@@ -3,8 +3,8 @@ package lodeswing.analysis.basin;
 import java.util.function.DoubleConsumer;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
-import lodeswing.core.outcome.OutcomeFinder;
 import lodeswing.core.outcome.ParallelOutcomes;
+import lodeswing.core.outcome.SharedFinder;
 
 /**
  * Where the release from each pixel ends, and from when that was certain.
@@ -49,7 +49,7 @@ public final class BasinMap {
    * @param progress told the fraction done; may throw to end the work
    */
   public static BasinMap of(
-      Landscape landscape, PixelGrid grid, OutcomeFinder finder, DoubleConsumer progress) {
+      Landscape landscape, PixelGrid grid, SharedFinder finder, DoubleConsumer progress) {
     Ends ends = new ParallelOutcomes(finder).find(grid.count(), grid, progress);
     int restPoints = landscape.restPoints().list().size();
     short[] index = new short[grid.count()];

@@ -8,6 +8,7 @@ import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinder;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.ParallelOutcomes;
+import lodeswing.core.outcome.SharedFinder;
 import lodeswing.core.statistics.ScalingLaw;
 import lodeswing.core.statistics.UncertaintySampling;
 
@@ -75,7 +76,7 @@ public record FineSampling(BasinWindow window, double largest, double smallest) 
       double longest,
       RandomGenerator random,
       DoubleConsumer progress) {
-    OutcomeFinder one = finders.of(landscape, window.tolerance(landscape, smallest), longest);
+    SharedFinder one = finders.of(landscape, window.tolerance(landscape, smallest), longest);
     var done = new int[1];
     OutcomeFinder all =
         (releases, from, to, ends) -> {
@@ -86,7 +87,7 @@ public record FineSampling(BasinWindow window, double largest, double smallest) 
     return sampling().run(new ReleasePlane(all), random);
   }
 
-  private static Ends spread(OutcomeFinder finder, double[] releases, int from, int to) {
+  private static Ends spread(SharedFinder finder, double[] releases, int from, int to) {
     return new ParallelOutcomes(finder)
         .find(
             to - from,

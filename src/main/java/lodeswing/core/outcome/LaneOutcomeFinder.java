@@ -20,7 +20,7 @@ import lodeswing.core.motion.Motion;
  * <p>3. A release's end hangs on nothing but the release, whatever lane it gets and whatever its
  * neighbours are.
  */
-final class LaneOutcomeFinder implements OutcomeFinder {
+final class LaneOutcomeFinder implements SharedFinder {
 
   /** Steps below this part of a small swing's angle are lost in rounding. */
   private static final double SMALLEST_ANGLE = 1e-9;
@@ -33,7 +33,7 @@ final class LaneOutcomeFinder implements OutcomeFinder {
   private final LaneScheme scheme;
   private final Tolerance tolerance;
   private final double longest;
-  private final OutcomeFinder reference;
+  private final SharedFinder reference;
 
   LaneOutcomeFinder(
       Landscape landscape, LaneProvider provider, Tolerance tolerance, double longest) {
@@ -55,11 +55,11 @@ final class LaneOutcomeFinder implements OutcomeFinder {
   }
 
   @Override
-  public void find(double[] releases, int from, int to, Ends ends) {
+  public void find(double[] releases, ReleaseQueue queue, Ends ends) {
     if (landscape.layout().lossless()) {
-      reference.find(releases, from, to, ends);
+      reference.find(releases, queue, ends);
     } else {
-      new LaneRun(landscape, kernel(), longest).run(releases, from, to, ends, reference);
+      new LaneRun(landscape, kernel(), longest).run(releases, queue, ends, reference);
     }
   }
 

@@ -10,7 +10,7 @@ import lodeswing.core.motion.Motion;
 import lodeswing.core.rest.SealRule;
 import lodeswing.core.rig.Release;
 
-/** One run of a range of releases through a block of lanes. One owner, one thread. */
+/** One thread's share of a run of releases, through a block of lanes. One owner, one thread. */
 final class LaneRun {
 
   private static final int FREE = -1;
@@ -24,7 +24,6 @@ final class LaneRun {
   private final int[] release = new int[LANES];
   private final double[] shutAt;
   private final double[] still = new double[4];
-  private int next;
   private int running;
 
   LaneRun(Landscape landscape, LaneKernel kernel, double longest) {
@@ -37,27 +36,26 @@ final class LaneRun {
     this.shutAt = new double[rule.wells() * LANES];
   }
 
-  void run(double[] releases, int from, int to, Ends ends, OutcomeFinder reference) {
-    next = from;
+  void run(double[] releases, ReleaseQueue queue, Ends ends, OutcomeFinder reference) {
     running = 0;
     for (int lane = 0; lane < LANES; lane++) {
-      fill(lane, releases, to, ends, reference);
+      fill(lane, releases, queue, ends, reference);
     }
     while (running > 0) {
       kernel.attempt();
       for (int lane = 0; lane < LANES; lane++) {
         if (s[LaneBlock.ATTENTION + lane] != 0 && release[lane] != FREE) {
-          attend(lane, releases, to, ends, reference);
+          attend(lane, releases, queue, ends, reference);
         }
       }
     }
   }
 
   /** Puts the next release that is not decided at once into a lane; with none left, a still bob. */
-  private void fill(int lane, double[] releases, int to, Ends ends, OutcomeFinder reference) {
+  private void fill(
+      int lane, double[] releases, ReleaseQueue queue, Ends ends, OutcomeFinder reference) {
     release[lane] = FREE;
-    while (next < to) {
-      int i = next++;
+    for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
       int k = 4 * i;
       Optional<double[]> start =
           motion.toState(
@@ -97,12 +95,13 @@ final class LaneRun {
     }
   }
 
-  private void attend(int lane, double[] releases, int to, Ends ends, OutcomeFinder reference) {
+  private void attend(
+      int lane, double[] releases, ReleaseQueue queue, Ends ends, OutcomeFinder reference) {
     int i = release[lane];
     boolean rejected = !(s[LaneBlock.ERROR + lane] <= 1);
     if (rejected || doubts.onStep(lane)) {
       reference.find(releases, i, i + 1, ends);
-      free(lane, releases, to, ends, reference);
+      free(lane, releases, queue, ends, reference);
       return;
     }
     double energy = s[LaneBlock.NEW_ENERGY + lane];
@@ -112,19 +111,20 @@ final class LaneRun {
       double at = well >= 0 ? shutAt[well * LANES + lane] : Double.NaN;
       if (well >= 0 && at <= longest) {
         ends.set(i, well, at);
-        free(lane, releases, to, ends, reference);
+        free(lane, releases, queue, ends, reference);
         return;
       }
     }
     if (s[LaneBlock.TIME + lane] >= longest) {
       ends.set(i, Ends.UNSETTLED, Double.NaN);
-      free(lane, releases, to, ends, reference);
+      free(lane, releases, queue, ends, reference);
     }
   }
 
-  private void free(int lane, double[] releases, int to, Ends ends, OutcomeFinder reference) {
+  private void free(
+      int lane, double[] releases, ReleaseQueue queue, Ends ends, OutcomeFinder reference) {
     running--;
-    fill(lane, releases, to, ends, reference);
+    fill(lane, releases, queue, ends, reference);
   }
 
   /** Notes when the energy fell below the levels of wells over this step. */

@@ -26,7 +26,7 @@ public final class OutcomeFinders {
    * @param longest how long a release is followed at most, positive [s on the bench]; without loss
    *     nothing is decided that was not decided at the release, so none is followed
    */
-  public OutcomeFinder of(Landscape landscape, Tolerance tolerance, double longest) {
+  public SharedFinder of(Landscape landscape, Tolerance tolerance, double longest) {
     return of(landscape, LaneScheme.best(landscape.motion()), tolerance, longest);
   }
 
@@ -39,7 +39,7 @@ public final class OutcomeFinders {
    * @param longest how long a release is followed at most, positive [s on the bench]
    * @throws IllegalArgumentException where the scheme does not suit the layout
    */
-  public OutcomeFinder of(
+  public SharedFinder of(
       Landscape landscape, LaneScheme scheme, Tolerance tolerance, double longest) {
     return new LaneOutcomeFinder(landscape, provider, scheme, tolerance, longest);
   }

@@ -1,30 +1,25 @@
 package lodeswing.core.outcome;
 
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 
 /**
  * Finds the ends of a great many releases on all cores: the caller's thread and the common pool.
  *
- * <p>Work is cut into batches, whatever the number of threads, large enough that the lanes of a
- * finder stay filled.
+ * <p>Threads draw on one queue, so that lanes stay filled until the last releases and all threads
+ * end together; releases are written down in sections, so that a great many are not held at once.
  */
 public final class ParallelOutcomes {
 
-  /** Releases of one batch at most. */
-  private static final int LARGEST = 4_096;
+  /** Releases of one section at most: eight megabytes of them. */
+  private static final int SECTION = 1 << 18;
 
-  /** Releases of one batch at least, where there are so many. */
-  private static final int SMALLEST = 64;
-
-  /** Batches that a run of middling size is cut into. */
-  private static final int SHARES = 16;
-
-  private final OutcomeFinder finder;
+  private final SharedFinder finder;
+  private final int threads = ForkJoinPool.getCommonPoolParallelism() + 1;
 
   /** Runs on a finder. */
-  public ParallelOutcomes(OutcomeFinder finder) {
+  public ParallelOutcomes(SharedFinder finder) {
     this.finder = finder;
   }
 
@@ -32,34 +27,26 @@ public final class ParallelOutcomes {
    * Finds the ends of releases.
    *
    * @param count how many there are
-   * @param source tells them; asked by several threads at once
-   * @param progress told the fraction done; may throw to end the work
+   * @param source tells them
+   * @param progress told the fraction handed out by several threads; may throw to end the work
    */
   public Ends find(int count, ReleaseSource source, DoubleConsumer progress) {
     Ends ends = new Ends(count);
-    int size = Math.min(LARGEST, Math.max(SMALLEST, count / SHARES));
-    int batches = (count + size - 1) / size;
-    AtomicInteger done = new AtomicInteger();
-    IntStream.range(0, batches)
-        .parallel()
-        .forEach(
-            batch -> {
-              // A run that is ended begins no more batches.
-              progress.accept((double) done.get() / batches);
-              int from = batch * size;
-              find(source, from, Math.min(count, from + size), ends);
-              progress.accept((double) done.incrementAndGet() / batches);
-            });
-    return ends;
-  }
-
-  private void find(ReleaseSource source, int from, int to, Ends ends) {
-    double[] releases = new double[4 * (to - from)];
-    source.write(from, to, releases);
-    Ends found = new Ends(to - from);
-    finder.find(releases, 0, to - from, found);
-    for (int i = from; i < to; i++) {
-      ends.set(i, found.end(i - from), found.sealedAt(i - from));
+    for (int from = 0; from < count; from += SECTION) {
+      int begin = from;
+      int size = Math.min(SECTION, count - from);
+      double[] releases = new double[4 * size];
+      source.write(from, from + size, releases);
+      Ends found = size == count ? ends : new Ends(size);
+      ReleaseQueue queue =
+          new ReleaseQueue(0, size, done -> progress.accept((begin + done * size) / count));
+      IntStream.range(0, threads).parallel().forEach(thread -> finder.find(releases, queue, found));
+      if (found != ends) {
+        for (int i = 0; i < size; i++) {
+          ends.set(from + i, found.end(i), found.sealedAt(i));
+        }
+      }
     }
+    return ends;
   }
 }

@@ -15,7 +15,7 @@ import lodeswing.core.rig.Release;
  * <p>Limits and sticking are roots on the dense output as in a trace, so that a trace of the same
  * release ends alike.
  */
-final class ScalarOutcomeFinder implements OutcomeFinder, SettlingFinder {
+final class ScalarOutcomeFinder implements SharedFinder, SettlingFinder {
 
   private final Landscape landscape;
   private final Motion motion;
@@ -32,8 +32,8 @@ final class ScalarOutcomeFinder implements OutcomeFinder, SettlingFinder {
   }
 
   @Override
-  public void find(double[] releases, int from, int to, Ends ends) {
-    for (int i = from; i < to; i++) {
+  public void find(double[] releases, ReleaseQueue queue, Ends ends) {
+    for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
       follow(releases, i, ends, false);
     }
   }

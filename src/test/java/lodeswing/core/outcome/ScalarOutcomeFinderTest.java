@@ -6,9 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
@@ -175,13 +174,13 @@ class ScalarOutcomeFinderTest {
   }
 
   @Test
-  void runThatIsEndedBeginsNoMoreBatches() {
-    AtomicInteger begun = new AtomicInteger();
-    AtomicBoolean ended = new AtomicBoolean();
-    OutcomeFinder counting =
-        (releases, from, to, ends) -> {
-          begun.incrementAndGet();
-          ended.set(true);
+  void runThatIsEndedHandsOutNoMoreReleases() {
+    AtomicInteger found = new AtomicInteger();
+    SharedFinder counting =
+        (releases, queue, ends) -> {
+          while (queue.take() != ReleaseQueue.EMPTY) {
+            found.incrementAndGet();
+          }
         };
 
     assertThrows(
@@ -192,12 +191,42 @@ class ScalarOutcomeFinderTest {
                     1_000_000,
                     (from, to, releases) -> {},
                     fraction -> {
-                      if (ended.get()) {
+                      if (found.get() > 0) {
                         throw new CancellationException();
                       }
                     }));
 
-    // Some threads may have begun one each before the first had ended.
-    assertTrue(begun.get() <= 1 + ForkJoinPool.getCommonPoolParallelism(), begun.toString());
+    assertTrue(found.get() < 10_000, found.toString());
+  }
+
+  @Test
+  void everyReleaseIsHandedOutOnce() {
+    int count = 300_001;
+    AtomicIntegerArray found = new AtomicIntegerArray(count);
+    SharedFinder counting =
+        (releases, queue, ends) -> {
+          for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
+            int number = (int) releases[4 * i];
+            found.incrementAndGet(number);
+            ends.set(i, number % 7, number);
+          }
+        };
+
+    Ends ends =
+        new ParallelOutcomes(counting)
+            .find(
+                count,
+                (from, to, releases) -> {
+                  for (int i = from; i < to; i++) {
+                    releases[4 * (i - from)] = i;
+                  }
+                },
+                fraction -> {});
+
+    for (int i = 0; i < count; i++) {
+      assertEquals(1, found.get(i));
+      assertEquals(i % 7, ends.end(i));
+      assertEquals(i, ends.sealedAt(i));
+    }
   }
 }
