@@ -9,6 +9,7 @@ import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.render.png.BasinPainter;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutStore;
@@ -21,9 +22,9 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * Runs small maps of a sample of either model right after the start, in the background: the first
- * 65,536 releases of a process took ten times as long as the next, until the compiler had seen the
- * lanes at work, and the first figure of a lesson would wait for it.
+ * Computes and paints small maps of a sample of either model right after the start, in the
+ * background: the first 65,536 releases of a process took ten times as long as the next, until the
+ * compiler had seen the lanes at work, and the first figure of a lesson would wait for it.
  */
 @Component
 class WarmUp {
@@ -95,11 +96,10 @@ class WarmUp {
     new BasinSurveyor(landscape, window, finders, LONGEST).survey(fraction -> {});
     long end = System.nanoTime() + A_SAMPLE.toNanos();
     while (System.nanoTime() - end < 0) {
-      BasinMap.of(
-          landscape,
-          PixelGrid.whole(window, SIDE, SIDE),
-          finders.of(landscape, TOLERANCE, LONGEST),
-          fraction -> {});
+      PixelGrid grid = PixelGrid.whole(window, SIDE, SIDE);
+      BasinMap map =
+          BasinMap.of(landscape, grid, finders.of(landscape, TOLERANCE, LONGEST), fraction -> {});
+      new BasinPainter(map, 1, false).png(grid);
     }
   }
 }

@@ -13,7 +13,7 @@ public final class LaneBlock {
    * Releases in flight in a block: enough to hide the latency of square roots and the cost of a
    * call, few enough for the first two levels of cache.
    */
-  public static final int LANES = 128;
+  public static final int LANES = 64;
 
   /** Coordinate q0 at the start of the step; an accepted step moves it on at the next attempt. */
   public static final int Q0 = 0;
