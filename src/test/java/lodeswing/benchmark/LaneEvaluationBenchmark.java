@@ -74,7 +74,7 @@ public class LaneEvaluationBenchmark {
           case "200 discs" -> Landscape.of(PreparingReport.crowd(samples, 200));
           default -> Landscape.of(samples.get(scene).document().layout());
         };
-    Motion motion = landscape.motion();
+    Motion motion = landscape.asFineAs(TOLERANCE).motion();
     return new RungeKuttaKernel(
         motion,
         RungeKuttaPair.ORDER_8,

@@ -1,5 +1,7 @@
 package lodeswing.core.landscape;
 
+import java.util.Optional;
+import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.TextbookMotion;
@@ -22,6 +24,9 @@ public final class Landscape {
   /** Drift that an integrator at the traces' tolerance may add, as a share of the barrier. */
   private static final double DRIFT_SHARE = 1e-6;
 
+  /** Relative error of a step from which the loose table serves. */
+  private static final double LOOSE = 1e-6;
+
   /** Memory of a scan for rest points, about. */
   private static final long SCAN_BYTES = 4L << 20;
 
@@ -33,24 +38,48 @@ public final class Landscape {
   private final PlanScale planScale;
   private final LimitMap limitMap;
   private final TabulatedRig.Making making;
+  private final Optional<Landscape> loose;
 
-  private Landscape(
-      Layout layout,
-      Motion motion,
-      RestPoints restPoints,
-      TableErrors errors,
-      TabulatedRig.Making making) {
+  private Landscape(Layout layout, TabulatedRig rig) {
+    this.layout = layout;
+    this.motion = rig.motion();
+    this.restPoints = rig.restPoints();
+    this.tableErrors = rig.errors();
+    this.making = rig.making();
+    this.planScale = PlanScale.of(layout);
+    this.limitMap = LimitMap.of(motion);
+    this.sealRule = sealRule(restPoints, tableErrors);
+    this.loose = rig.loose().map(of -> new Landscape(this, of));
+  }
+
+  private Landscape(Layout layout, Motion motion, RestPoints restPoints) {
     this.layout = layout;
     this.motion = motion;
     this.restPoints = restPoints;
-    this.tableErrors = errors;
-    this.making = making;
+    this.tableErrors = TableErrors.NONE;
+    this.making = TabulatedRig.Making.NOTHING;
     this.planScale = PlanScale.of(layout);
     this.limitMap = LimitMap.of(motion);
+    this.sealRule = sealRule(restPoints, tableErrors);
+    this.loose = Optional.empty();
+  }
+
+  private Landscape(Landscape fine, TabulatedRig.Loose rig) {
+    this.layout = fine.layout;
+    this.motion = rig.motion();
+    this.restPoints = fine.restPoints;
+    this.tableErrors = rig.errors();
+    this.making = fine.making;
+    this.planScale = fine.planScale;
+    this.limitMap = fine.limitMap;
+    this.sealRule = sealRule(restPoints, tableErrors);
+    this.loose = Optional.empty();
+  }
+
+  private static SealRule sealRule(RestPoints restPoints, TableErrors errors) {
     double barrier = restPoints.shallowestBarrier();
-    double margin =
-        Double.isFinite(barrier) ? errors.energy() + DRIFT_SHARE * barrier : errors.energy();
-    this.sealRule = restPoints.sealRule(margin);
+    double drift = Double.isFinite(barrier) ? DRIFT_SHARE * barrier : 0;
+    return restPoints.sealRule(errors.energy() + drift);
   }
 
   /** Makes a layout ready, on all cores, whatever it takes. */
@@ -66,12 +95,11 @@ public final class Landscape {
    */
   public static Landscape of(Layout layout, double mostWork) {
     if (layout instanceof BenchLayout bench) {
-      TabulatedRig rig = TabulatedRig.of(bench, mostWork);
-      return new Landscape(layout, rig.motion(), rig.restPoints(), rig.errors(), rig.making());
+      return new Landscape(layout, TabulatedRig.of(bench, mostWork));
     }
     Motion motion = new TextbookMotion((TextbookLayout) layout);
     RestPoints points = new RestPointFinder(motion, ScanRegion.of(layout)).find();
-    return new Landscape(layout, motion, points, TableErrors.NONE, TabulatedRig.Making.NOTHING);
+    return new Landscape(layout, motion, points);
   }
 
   /**
@@ -121,6 +149,15 @@ public final class Landscape {
   /** The rule that says from when an end is certain. */
   public SealRule sealRule() {
     return sealRule;
+  }
+
+  /**
+   * The same landscape by a table as fine as a tolerance asks: one of fewer cells, which more of
+   * the processor's cache holds, from a relative error of {@value #LOOSE} a step on, where that
+   * table adds a tenth of it at most.
+   */
+  public Landscape asFineAs(Tolerance tolerance) {
+    return tolerance.relative() >= LOOSE ? loose.orElse(this) : this;
   }
 
   /** Errors that the table adds to the exact motion. */

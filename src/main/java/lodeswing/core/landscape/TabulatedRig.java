@@ -1,5 +1,6 @@
 package lodeswing.core.landscape;
 
+import java.util.Optional;
 import lodeswing.core.magnet.BobEnergy;
 import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
@@ -27,7 +28,20 @@ import lodeswing.core.suspension.TwoAxisBody;
  * slopes below 1e-8 of the barrier over the length of the energy's detail. That barrier is known
  * only once there is a table, so a coarse one comes first, good to 1e-5 of the energy's range.
  */
-record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors errors, Making making) {
+record TabulatedRig(
+    BenchMotion motion,
+    RestPoints restPoints,
+    TableErrors errors,
+    Optional<Loose> loose,
+    Making making) {
+
+  /**
+   * The same rig by a table of fewer cells, for maps whose steps have greater errors.
+   *
+   * @param motion what moves
+   * @param errors what its table adds
+   */
+  record Loose(BenchMotion motion, TableErrors errors) {}
 
   /**
    * What it took.
@@ -40,6 +54,9 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
   }
 
   private static final double BARRIER_SHARE = 1e-8;
+
+  /** The same of the loose table. */
+  private static final double LOOSE_SHARE = 1e-6;
 
   /** Errors of the coarse table, as a share of the energy's range. */
   private static final double COARSE_SHARE = 1e-5;
@@ -68,7 +85,8 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
   static TabulatedRig of(BenchLayout layout, double mostWork) {
     if (!tabulates(layout)) {
       BenchMotion motion = BenchMotion.withoutMagnets(layout);
-      return new TabulatedRig(motion, find(motion, layout), TableErrors.NONE, Making.NOTHING);
+      return new TabulatedRig(
+          motion, find(motion, layout), TableErrors.NONE, Optional.empty(), Making.NOTHING);
     }
     BenchLayout.BobMagnet bob = layout.bob().orElseThrow();
     TwoAxisBody body = layout.suspension().body();
@@ -100,16 +118,24 @@ record TabulatedRig(BenchMotion motion, RestPoints restPoints, TableErrors error
     double fine = BARRIER_SHARE * barrier;
     PotentialTable table = fitted.table(fine, slopes * fine);
     BenchMotion motion = new BenchMotion(layout, table, pull);
-    double[] inertia = new double[2];
-    motion.inertia(0, 0, inertia);
-    double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
     RestPoints restPoints = find(motion, layout);
+    double less = LOOSE_SHARE * barrier;
+    PotentialTable fewer = fitted.table(less, slopes * less);
+    BenchMotion loose = new BenchMotion(layout, fewer, pull);
     budget.lift();
     return new TabulatedRig(
         motion,
         restPoints,
-        new TableErrors(table.energyError(), acceleration, table.cells()),
-        new Making(budget.spent(), table.bytes() + pull.bytes()));
+        errors(motion, table),
+        Optional.of(new Loose(loose, errors(loose, fewer))),
+        new Making(budget.spent(), table.bytes() + fewer.bytes() + pull.bytes()));
+  }
+
+  private static TableErrors errors(BenchMotion motion, PotentialTable table) {
+    double[] inertia = new double[2];
+    motion.inertia(0, 0, inertia);
+    double acceleration = table.slopeError() / Math.min(inertia[0], inertia[1]);
+    return new TableErrors(table.energyError(), acceleration, table.cells());
   }
 
   private static RestPoints find(BenchMotion motion, BenchLayout layout) {

@@ -21,7 +21,8 @@ public final class OutcomeFinders {
   /**
    * A finder over a landscape.
    *
-   * @param landscape the layout made ready
+   * @param landscape the layout made ready; of its tables the one that the tolerance asks for
+   *     serves
    * @param tolerance error allowed for a step
    * @param longest how long a release is followed at most, positive [s on the bench]; without loss
    *     nothing is decided that was not decided at the release, so none is followed
@@ -41,7 +42,8 @@ public final class OutcomeFinders {
    */
   public SharedFinder of(
       Landscape landscape, LaneScheme scheme, Tolerance tolerance, double longest) {
-    return new LaneOutcomeFinder(landscape, provider, scheme, tolerance, longest);
+    return new LaneOutcomeFinder(
+        landscape.asFineAs(tolerance), provider, scheme, tolerance, longest);
   }
 
   /**
