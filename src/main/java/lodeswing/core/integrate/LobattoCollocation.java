@@ -17,7 +17,8 @@ import lodeswing.core.motion.Motion;
  * <p>Error of a step: the larger of what the sweeps left, (last change)^2/(change before) or a
  * twentieth of the last change, and a figure for the truncation. With eps the step's highest
  * coefficient against the swing, the latter is eps^(5/3) of the swing, since the quadrature's error
- * goes with h^15 and eps with h^9.
+ * goes with h^15 and eps with h^9. Neither sees that air drag and friction have an edge where the
+ * bob stops; there {@link EdgeError} looks, on the path as it is carried on, before any evaluation.
  */
 final class LobattoCollocation extends Stepper {
 
@@ -42,6 +43,7 @@ final class LobattoCollocation extends Stepper {
   private double[] last0 = new double[N];
   private double[] last1 = new double[N];
   private final double[] before = new double[4];
+  private final EdgeError edge;
   private double lastSize;
   private boolean taken;
   private boolean powersKnown;
@@ -50,6 +52,7 @@ final class LobattoCollocation extends Stepper {
 
   LobattoCollocation(Motion motion) {
     super(motion);
+    this.edge = new EdgeError(motion);
   }
 
   @Override
@@ -94,6 +97,10 @@ final class LobattoCollocation extends Stepper {
     powersKnown = false;
     boolean carried = predict(h);
     finish(h);
+    double edged = edged(h);
+    if (isOver(edged * edged)) {
+      return edged * edged;
+    }
     int most = carried ? MOST_SWEEPS : MOST_FIRST_SWEEPS;
     double change = Double.POSITIVE_INFINITY;
     double left = Double.POSITIVE_INFINITY;
@@ -114,8 +121,16 @@ final class LobattoCollocation extends Stepper {
       }
     }
     taken = true;
-    double error = Math.max(left, truncation);
+    if (!carried) {
+      edged = edged(h);
+    }
+    double error = Math.max(edged, Math.max(left, truncation));
     return error * error;
+  }
+
+  private double edged(double h) {
+    double speed = edge.ofSpeed(startState, endState, a0, a1, h);
+    return speed > 0 ? Math.sqrt(phaseSquared(0, 0, speed, 0)) : 0;
   }
 
   /** First guess of the accelerations; whether it could be carried on from the last step. */

@@ -52,7 +52,8 @@ final class LobattoNodes {
 
   private LobattoNodes() {}
 
-  private static double lagrange(int j, double t) {
+  /** Lagrange polynomial of point j. */
+  static double lagrange(int j, double t) {
     double product = WEIGHT[j];
     for (int k = 0; k < COUNT; k++) {
       product *= k == j ? 1 : t - C[k];

@@ -123,6 +123,20 @@ public final class BenchMotion implements Motion {
     out[1] = a1;
   }
 
+  @Override
+  public boolean edgeAtRest() {
+    return loss.hasEdge();
+  }
+
+  @Override
+  public void edgedAcceleration(double q0, double q1, double v0, double v1, double[] out) {
+    double s0 = Angles.sine(q0);
+    double c0 = Angles.cosine(q0, s0);
+    loss.edgedTorques(c0, v0, v1, out);
+    out[0] /= swing;
+    out[1] /= upperInertia(s0, c0);
+  }
+
   /** A'(beta)/2. */
   private double halfSlope(double s0, double c0) {
     return -s0 * Math.fma(swing - ownAxial, c0, offset * first);

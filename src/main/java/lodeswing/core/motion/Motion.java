@@ -23,6 +23,24 @@ public interface Motion {
   void acceleration(double q0, double q1, double v0, double v1, double[] out);
 
   /**
+   * Whether the accelerations have an edge at v = 0: air drag -k |v| v and friction -T v/|v| do,
+   * and integrators that take smoothness for granted must look after it.
+   */
+  default boolean edgeAtRest() {
+    return false;
+  }
+
+  /**
+   * Writes the part of the accelerations that has the edge; zero where there is none.
+   *
+   * @param out receives its two parts
+   */
+  default void edgedAcceleration(double q0, double q1, double v0, double v1, double[] out) {
+    out[0] = 0;
+    out[1] = 0;
+  }
+
+  /**
    * Writes the derivatives of the accelerations, for the variational equation.
    *
    * @param out receives da0/dq0, da0/dq1, da0/dv0, da0/dv1, da1/dq0, da1/dq1, da1/dv0, da1/dv1

@@ -39,6 +39,15 @@ public final class PivotedLoss {
    * @param out receives Q_beta, Q_alpha [N m]
    */
   void torques(double cosBeta, double v0, double v1, double[] out) {
+    torques(linear, cosBeta, v0, v1, out);
+  }
+
+  /** Writes the torques of air drag and friction alone, which are not smooth where v is zero. */
+  void edgedTorques(double cosBeta, double v0, double v1, double[] out) {
+    torques(0, cosBeta, v0, v1, out);
+  }
+
+  private void torques(double linear, double cosBeta, double v0, double v1, double[] out) {
     double radius = Math.fma(bobArm, cosBeta, offset);
     double rate0 = linear * bobArm * bobArm;
     double rate1 = linear * radius * radius;
@@ -121,6 +130,11 @@ public final class PivotedLoss {
   /** Force per speed at the bob magnet's centre [N s/m]. */
   public double linear() {
     return linear;
+  }
+
+  /** Whether any torque has an edge where the bob stops: that of air drag or of friction. */
+  boolean hasEdge() {
+    return torque > 0 || arms.length > 0;
   }
 
   /** How many points of the bar feel the air. */

@@ -35,7 +35,12 @@ record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth)
             window ->
                 new BasinRequest(
                     layout, window.number("x"), window.number("y"), window.number("halfWidth")))
-        .orElseGet(() -> new BasinRequest(layout, 0, 0, UsualWindow.halfWidth(layout)));
+        .orElseGet(() -> usual(layout));
+  }
+
+  /** The map of the window that a layout has where the request names none. */
+  static BasinRequest usual(LayoutDocument layout) {
+    return new BasinRequest(layout, 0, 0, UsualWindow.halfWidth(layout));
   }
 
   /** The window in its one canonical form. */

@@ -9,12 +9,17 @@ import lodeswing.web.restpoint.RestPlace;
 import lodeswing.web.restpoint.RestPointNames;
 
 /** What the ends of releases are called. */
-final class EndNames {
+public final class EndNames {
 
   private final List<RestPlace> places;
   private final RestPointNames names;
 
-  EndNames(LayoutDocument document, List<RestPlace> places) {
+  /**
+   * Names of the ends on a layout.
+   *
+   * @param places all its rest points
+   */
+  public EndNames(LayoutDocument document, List<RestPlace> places) {
     this.places = List.copyOf(places);
     this.names = new RestPointNames(document, places);
   }
@@ -24,7 +29,7 @@ final class EndNames {
   }
 
   /** The special end of an index; empty for a rest point. */
-  Optional<SpecialEnd> special(int index) {
+  public Optional<SpecialEnd> special(int index) {
     return index < places.size()
         ? Optional.empty()
         : Optional.of(SpecialEnd.at(index - places.size()));
@@ -46,7 +51,7 @@ final class EndNames {
   }
 
   /** The name of the index of an end. */
-  String name(int index) {
+  public String name(int index) {
     return special(index).map(EndNames::text).orElseGet(() -> names.name(index));
   }
 

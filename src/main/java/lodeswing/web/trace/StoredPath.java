@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.analysis.trace.Samples;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
@@ -22,8 +24,12 @@ import lodeswing.web.restpoint.RestPlace;
  *
  * @param path the path
  * @param places all rest points of the layout
+ * @param mapEnd the end that the map of the usual window names for the release, as a map numbers
+ *     it; empty where the map does not show the release
  */
-record StoredPath(TraceResult path, List<RestPlace> places) {
+record StoredPath(TraceResult path, List<RestPlace> places, OptionalInt mapEnd) {
+
+  private static final int NONE = -1;
 
   StoredPath {
     places = List.copyOf(places);
@@ -41,7 +47,7 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
         out.writeDouble(event.time());
         out.writeUTF(event.kind().name());
       }
-      out.writeInt(path.restPoint().orElse(-1));
+      out.writeInt(path.restPoint().orElse(NONE));
       out.writeBoolean(path.sure());
       for (OptionalDouble time :
           List.of(path.sealedAt(), path.settledAt(), path.trustedUntil(), path.foretoldUntil())) {
@@ -49,6 +55,7 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
       }
       out.writeDouble(path.followedUntil());
       out.writeLong(path.evaluations());
+      out.writeInt(mapEnd.orElse(NONE));
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
     }
@@ -87,14 +94,14 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
         double time = in.readDouble();
         events.add(new TraceEvent(time, TraceEvent.Kind.valueOf(in.readUTF())));
       }
-      int restPoint = in.readInt();
+      OptionalInt restPoint = index(in.readInt());
       boolean sure = in.readBoolean();
       TraceResult path =
           new TraceResult(
               samples,
               curve,
               events,
-              restPoint < 0 ? OptionalInt.empty() : OptionalInt.of(restPoint),
+              restPoint,
               sure,
               time(in),
               time(in),
@@ -102,10 +109,43 @@ record StoredPath(TraceResult path, List<RestPlace> places) {
               time(in),
               in.readDouble(),
               in.readLong());
-      return new StoredPath(path, places);
+      return new StoredPath(path, places, index(in.readInt()));
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }
+  }
+
+  /** The end that the map names where it is another than the path's. */
+  OptionalInt otherMapEnd() {
+    return mapEnd.isPresent() && mapEnd.getAsInt() != end() ? mapEnd : OptionalInt.empty();
+  }
+
+  /** The path's end, as a map numbers it. */
+  private int end() {
+    return path.restPoint().orElseGet(() -> places.size() + specialEnd().place());
+  }
+
+  private SpecialEnd specialEnd() {
+    return path.events().stream()
+        .map(event -> specialEnd(event.kind()))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .orElse(SpecialEnd.UNSETTLED);
+  }
+
+  private static Optional<SpecialEnd> specialEnd(TraceEvent.Kind kind) {
+    return switch (kind) {
+      case STUCK -> Optional.of(SpecialEnd.HELD);
+      case SUSPENSION_SLACK -> Optional.of(SpecialEnd.SUSPENSION_SLACK);
+      case MAGNET_CONTACT -> Optional.of(SpecialEnd.MAGNET_CONTACT);
+      case PLATE_CONTACT -> Optional.of(SpecialEnd.PLATE_CONTACT);
+      case ANGLE_LIMIT -> Optional.of(SpecialEnd.ANGLE_LIMIT);
+      case SEALED, SETTLED, TRUST_ENDS, FORETELLING_ENDS -> Optional.empty();
+    };
+  }
+
+  private static OptionalInt index(int stored) {
+    return stored == NONE ? OptionalInt.empty() : OptionalInt.of(stored);
   }
 
   private static Samples readSamples(DataInputStream in) throws IOException {

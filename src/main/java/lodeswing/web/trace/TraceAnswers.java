@@ -75,6 +75,7 @@ final class TraceAnswers {
     members.put("units", Body.of(new LinkedHashMap<>(request.layout().units())));
     outcome().ifPresent(outcome -> members.put("outcome", outcome));
     members.put("sure", path.sure());
+    stored.otherMapEnd().ifPresent(end -> members.put("mapOutcome", end(end)));
     put(members, "sealedAtS", path.sealedAt());
     put(members, "settledAtS", path.settledAt());
     put(members, "trustedUntilS", path.trustedUntil());
@@ -92,10 +93,23 @@ final class TraceAnswers {
   }
 
   private static Body ended(TraceEvent.Kind kind) {
+    return ended(kind.word(), TraceWords.text(kind));
+  }
+
+  private static Body ended(String kind, String name) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("kind", kind.word());
-    members.put("name", TraceWords.text(kind));
+    members.put("kind", kind);
+    members.put("name", name);
     return Body.of(members);
+  }
+
+  /** An end as a map numbers it. */
+  private Body end(int index) {
+    return words
+        .ends()
+        .special(index)
+        .map(special -> ended(special.word(), words.ends().name(index)))
+        .orElseGet(() -> outcome(index));
   }
 
   private Body outcome(int index) {
@@ -193,13 +207,19 @@ final class TraceAnswers {
               "sealed_s",
               "sure",
               "trusted_until_s",
-              "foretold_until_s");
+              "foretold_until_s",
+              "map_outcome");
       csv.number(request.release().get(0)).number(request.release().get(1)).text(words.outcome());
       time(csv, path.settledAt());
       time(csv, path.sealedAt());
       csv.text(Boolean.toString(path.sure()));
       time(csv, path.trustedUntil());
       time(csv, path.foretoldUntil());
+      if (stored.otherMapEnd().isPresent()) {
+        csv.text(words.mapOutcome());
+      } else {
+        csv.empty();
+      }
       csv.endRow();
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
@@ -224,6 +244,7 @@ final class TraceAnswers {
       case SETTLED_AT -> time(path.settledAt());
       case TRUSTED_UNTIL -> time(path.trustedUntil());
       case FORETOLD_UNTIL -> time(path.foretoldUntil());
+      case MAP_OUTCOME -> words.mapOutcome();
       case TRACE_ID -> request.traceId();
     };
   }

@@ -3,7 +3,9 @@ package lodeswing.web.trace;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Set;
+import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.analysis.trace.Trace;
 import lodeswing.analysis.trace.TraceResult;
 import lodeswing.analysis.trace.TraceSpec;
@@ -14,6 +16,7 @@ import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Computation;
+import lodeswing.web.basin.UsualMap;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
@@ -30,10 +33,12 @@ final class TraceComputations {
   private static final String KIND = "trace";
 
   private final Landscapes landscapes;
+  private final UsualMap map;
   private final Limits limits;
 
-  TraceComputations(Landscapes landscapes, Limits limits) {
+  TraceComputations(Landscapes landscapes, UsualMap map, Limits limits) {
     this.landscapes = landscapes;
+    this.map = map;
     this.limits = limits;
   }
 
@@ -74,10 +79,17 @@ final class TraceComputations {
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
     try {
       TraceResult path = new Trace(landscape).run(spec, start, progress::report);
-      return new StoredPath(path, places).written();
+      OptionalInt mapEnd = map.end(request.layout(), landscape, spec.release());
+      return new StoredPath(path, places, numbered(mapEnd, places)).written();
     } catch (IntegrationFailure e) {
       throw beyondComputing(e, fromQuery);
     }
+  }
+
+  private static OptionalInt numbered(OptionalInt end, List<RestPlace> places) {
+    return end.isPresent()
+        ? OptionalInt.of(SpecialEnd.index(end.getAsInt(), places.size()))
+        : OptionalInt.empty();
   }
 
   /** The state of the release, which must lie within the borders of some kinds. */

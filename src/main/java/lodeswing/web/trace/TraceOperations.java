@@ -152,7 +152,8 @@ class TraceOperations {
         "Ask where one release ends",
         "The rest point where the bob settles; as text its label, or its place in words, alone:"
             + " whether it is sure, value=sure tells (true or false) for a cell beside it, from the"
-            + " same computation. Every figure of the layout may be changed on the way, as in"
+            + " same computation, and value=mapOutcome what the map of the usual window shows here"
+            + " (the same, not on the map, or another end in words). Every figure of the layout may be changed on the way, as in"
             + " getLayoutVariant.",
         parameters,
         Optional.empty(),

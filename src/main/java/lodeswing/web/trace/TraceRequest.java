@@ -38,7 +38,7 @@ record TraceRequest(
   private static final String KIND = "trace";
 
   /** Raised with every change of the form in which paths are stored. */
-  private static final String FORM = "form=2";
+  private static final String FORM = "form=3";
 
   TraceRequest {
     release = List.copyOf(release);

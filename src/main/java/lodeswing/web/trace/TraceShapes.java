@@ -105,6 +105,11 @@ final class TraceShapes {
         .required("units", new MapShape(TEXT, 20, 40), "Units by quantity.")
         .optional("outcome", OUTCOME, "Where the bob comes to rest; left out if undecided.")
         .required("sure", new FlagShape(), "Sealed, and the same at a tenfold tighter tolerance.")
+        .optional(
+            "mapOutcome",
+            OUTCOME,
+            "The end that the map of the layout's usual window shows for this release; only where"
+                + " it is another: maps are computed less exactly.")
         .optional("sealedAtS", NUMBER, "From when on no other rest point could be reached.")
         .optional("settledAtS", NUMBER, "When the bob had settled.")
         .optional("trustedUntilS", NUMBER, "Until when the computed path is right.")

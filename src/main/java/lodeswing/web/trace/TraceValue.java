@@ -8,6 +8,7 @@ enum TraceValue {
   SETTLED_AT("settledAtS"),
   TRUSTED_UNTIL("trustedUntilS"),
   FORETOLD_UNTIL("foretoldUntilS"),
+  MAP_OUTCOME("mapOutcome"),
   TRACE_ID("traceId");
 
   private final String word;
@@ -22,6 +23,6 @@ enum TraceValue {
 
   /** Whether it is words, which are not read as a figure whatever they begin with. */
   boolean inWords() {
-    return this == OUTCOME || this == SURE || this == TRACE_ID;
+    return this == OUTCOME || this == SURE || this == MAP_OUTCOME || this == TRACE_ID;
   }
 }

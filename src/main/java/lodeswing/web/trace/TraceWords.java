@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
+import lodeswing.web.basin.EndNames;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.restpoint.RestPointNames;
 
@@ -13,17 +15,25 @@ import lodeswing.web.restpoint.RestPointNames;
 final class TraceWords {
 
   private final TraceRequest request;
+  private final StoredPath stored;
   private final TraceResult path;
   private final RestPointNames names;
+  private final EndNames ends;
 
   TraceWords(TraceRequest request, StoredPath stored) {
     this.request = request;
+    this.stored = stored;
     this.path = stored.path();
     this.names = new RestPointNames(request.layout(), stored.places());
+    this.ends = new EndNames(request.layout(), stored.places());
   }
 
   RestPointNames names() {
     return names;
+  }
+
+  EndNames ends() {
+    return ends;
   }
 
   /** The outcome in one or a few words: the label, the place, or why there is none. */
@@ -39,6 +49,15 @@ final class TraceWords {
       return text(TraceEvent.Kind.STUCK);
     }
     return lossless() ? "never at rest" : "undecided";
+  }
+
+  /** What the map of the usual window shows here, where it is another end. */
+  String mapOutcome() {
+    OptionalInt other = stored.otherMapEnd();
+    if (other.isPresent()) {
+      return ends.name(other.getAsInt());
+    }
+    return stored.mapEnd().isPresent() ? "the same" : "not on the map";
   }
 
   private boolean lossless() {
@@ -109,6 +128,7 @@ final class TraceWords {
           "The outcome is not sure: the same release computed ten times more exactly ends elsewhere"
               + " or undecided. Read it as one of the ends that this release can have.");
     }
+    stored.otherMapEnd().ifPresent(end -> notes.add(onTheMap(end)));
     notes.add(trust());
     notes.add(foretelling());
     return notes;
@@ -124,6 +144,14 @@ final class TraceWords {
         + " the friction of the pivot holds the bob for good, "
         + belonging
         + ".";
+  }
+
+  private String onTheMap(int end) {
+    return "The map of the usual window shows another end here: "
+        + ends.name(end)
+        + ". Maps are computed less exactly than a single path, and for this release that is enough"
+        + " to change the end; "
+        + (path.sure() ? "where the two differ, believe this answer." : "neither answer is sure.");
   }
 
   private String trust() {

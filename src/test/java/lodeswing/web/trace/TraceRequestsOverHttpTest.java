@@ -198,9 +198,10 @@ class TraceRequestsOverHttpTest {
     String[] rows = table.split("\r\n");
     assertEquals(2, rows.length, table);
     assertEquals(
-        "x_mm,y_mm,outcome,settled_s,sealed_s,sure,trusted_until_s,foretold_until_s", rows[0]);
+        "x_mm,y_mm,outcome,settled_s,sealed_s,sure,trusted_until_s,foretold_until_s,map_outcome",
+        rows[0]);
     String[] cells = rows[1].split(",", -1);
-    assertEquals(8, cells.length, table);
+    assertEquals(9, cells.length, table);
     assertEquals(List.of("60", "20", "Grove"), List.of(cells).subList(0, 3));
     assertEquals(
         document.<Number>path("sealedAtS").doubleValue(), Double.parseDouble(cells[4]), 1e-4);
