@@ -19,6 +19,7 @@ public final class BasinMap {
   private final int restPoints;
   private final short[] index;
   private final float[] sealedAt;
+  private final float[] settledAt;
 
   /**
    * A map of given arrays.
@@ -38,6 +39,28 @@ public final class BasinMap {
     this.restPoints = restPoints;
     this.index = index;
     this.sealedAt = sealedAt;
+    this.settledAt = new float[0];
+  }
+
+  private BasinMap(BasinMap sealed, float[] settledAt) {
+    this.width = sealed.width;
+    this.height = sealed.height;
+    this.restPoints = sealed.restPoints;
+    this.index = sealed.index;
+    this.sealedAt = sealed.sealedAt;
+    this.settledAt = settledAt;
+  }
+
+  /**
+   * The same map with settling times.
+   *
+   * @param settledAt when the bob of each pixel had settled, NaN where it never did, kept
+   */
+  public BasinMap settling(float[] settledAt) {
+    if (settledAt.length != index.length) {
+      throw new IllegalArgumentException("a map has one entry a pixel");
+    }
+    return new BasinMap(this, settledAt);
   }
 
   /**
@@ -50,7 +73,32 @@ public final class BasinMap {
    */
   public static BasinMap of(
       Landscape landscape, PixelGrid grid, SharedFinder finder, DoubleConsumer progress) {
-    Ends ends = new ParallelOutcomes(finder).find(grid.count(), grid, progress);
+    return sealed(landscape, grid, ends(grid, finder, progress));
+  }
+
+  /**
+   * Computes a map with settling times on all cores.
+   *
+   * @param landscape the layout made ready
+   * @param grid its pixels
+   * @param finder finds ends and settling times over that landscape
+   * @param progress told the fraction done; may throw to end the work
+   */
+  public static BasinMap ofSettling(
+      Landscape landscape, PixelGrid grid, SharedFinder finder, DoubleConsumer progress) {
+    Ends ends = ends(grid, finder, progress);
+    float[] settledAt = new float[grid.count()];
+    for (int i = 0; i < settledAt.length; i++) {
+      settledAt[i] = (float) ends.settledAt(i);
+    }
+    return sealed(landscape, grid, ends).settling(settledAt);
+  }
+
+  private static Ends ends(PixelGrid grid, SharedFinder finder, DoubleConsumer progress) {
+    return new ParallelOutcomes(finder).find(grid.count(), grid, progress);
+  }
+
+  private static BasinMap sealed(Landscape landscape, PixelGrid grid, Ends ends) {
     int restPoints = landscape.restPoints().list().size();
     short[] index = new short[grid.count()];
     float[] sealedAt = new float[grid.count()];
@@ -84,6 +132,20 @@ public final class BasinMap {
   /** When a pixel's end was certain; NaN where it never was. */
   public float sealedAt(int column, int row) {
     return sealedAt[row * width + column];
+  }
+
+  /** Whether it has settling times. */
+  public boolean settles() {
+    return settledAt.length > 0;
+  }
+
+  /**
+   * When a pixel's bob had settled; NaN where it never did.
+   *
+   * @throws IndexOutOfBoundsException where the map has no settling times
+   */
+  public float settledAt(int column, int row) {
+    return settledAt[row * width + column];
   }
 
   /** The end of each pixel, row by row from the top, as {@link Ends} codes it. */

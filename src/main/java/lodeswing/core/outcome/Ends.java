@@ -33,13 +33,16 @@ public final class Ends {
 
   private final int[] end;
   private final double[] sealedAt;
+  private final double[] settledAt;
 
   /** Room for some releases, all unsettled. */
   public Ends(int size) {
     end = new int[size];
     sealedAt = new double[size];
+    settledAt = new double[size];
     Arrays.fill(end, UNSETTLED);
     Arrays.fill(sealedAt, Double.NaN);
+    Arrays.fill(settledAt, Double.NaN);
   }
 
   /** How many releases there are. */
@@ -55,6 +58,21 @@ public final class Ends {
   /** When the end was certain [s on the bench]; NaN where it never was. */
   public double sealedAt(int release) {
     return sealedAt[release];
+  }
+
+  /** When the bob had settled, sticking included; NaN where it never did, or was not asked. */
+  public double settledAt(int release) {
+    return settledAt[release];
+  }
+
+  /**
+   * Writes when a bob had settled.
+   *
+   * @param release its index
+   * @param time when it had settled, NaN where it never did
+   */
+  public void settle(int release, double time) {
+    settledAt[release] = time;
   }
 
   /**

@@ -33,11 +33,12 @@ final class LaneOutcomeFinder implements SharedFinder {
   private final LaneScheme scheme;
   private final Tolerance tolerance;
   private final double longest;
+  private final boolean untilSettled;
   private final SharedFinder reference;
 
   LaneOutcomeFinder(
       Landscape landscape, LaneProvider provider, Tolerance tolerance, double longest) {
-    this(landscape, provider, LaneScheme.best(landscape.motion()), tolerance, longest);
+    this(landscape, provider, LaneScheme.best(landscape.motion()), tolerance, longest, false);
   }
 
   LaneOutcomeFinder(
@@ -45,13 +46,15 @@ final class LaneOutcomeFinder implements SharedFinder {
       LaneProvider provider,
       LaneScheme scheme,
       Tolerance tolerance,
-      double longest) {
+      double longest,
+      boolean untilSettled) {
     this.landscape = landscape;
     this.provider = provider;
     this.scheme = scheme;
     this.tolerance = tolerance;
     this.longest = longest;
-    this.reference = new ScalarOutcomeFinder(landscape, tolerance, longest);
+    this.reference = new ScalarOutcomeFinder(landscape, tolerance, longest, untilSettled);
+    this.untilSettled = untilSettled;
   }
 
   @Override
@@ -59,7 +62,7 @@ final class LaneOutcomeFinder implements SharedFinder {
     if (landscape.layout().lossless()) {
       reference.find(releases, queue, ends);
     } else {
-      new LaneRun(landscape, kernel(), longest).run(releases, queue, ends, reference);
+      new LaneRun(landscape, kernel(), longest, untilSettled).run(releases, queue, ends, reference);
     }
   }
 

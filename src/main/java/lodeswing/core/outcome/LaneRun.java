@@ -22,11 +22,18 @@ final class LaneRun {
   private final StepDoubts doubts;
   private final double[] s;
   private final int[] release = new int[LANES];
+  private final boolean untilSettled;
   private final double[] shutAt;
   private final double[] still = new double[4];
   private int running;
 
-  LaneRun(Landscape landscape, LaneKernel kernel, double longest) {
+  /**
+   * A run.
+   *
+   * @param untilSettled whether a bob whose end is certain is followed until it has settled
+   */
+  LaneRun(Landscape landscape, LaneKernel kernel, double longest, boolean untilSettled) {
+    this.untilSettled = untilSettled;
     this.motion = landscape.motion();
     this.rule = landscape.sealRule();
     this.kernel = kernel;
@@ -64,7 +71,7 @@ final class LaneRun {
         reference.find(releases, i, i + 1, ends);
         continue;
       }
-      if (ends.end(i) >= 0) {
+      if (decided(start.get(), i, ends)) {
         continue;
       }
       release[lane] = i;
@@ -87,6 +94,18 @@ final class LaneRun {
     return true;
   }
 
+  /** Whether nothing more is to be learned of a release that has just begun. */
+  private boolean decided(double[] state, int i, Ends ends) {
+    int well = ends.end(i);
+    if (well < 0 || !untilSettled) {
+      return well >= 0;
+    }
+    boolean settled =
+        motion.energy(state[0], state[1], state[2], state[3]) < rule.settledEnergy(well);
+    ends.settle(i, settled ? 0 : Double.NaN);
+    return settled;
+  }
+
   /** Nothing is shut yet but what the energy at the release is below. */
   private void start(int lane) {
     double energy = s[LaneBlock.ENERGY + lane];
@@ -100,24 +119,55 @@ final class LaneRun {
     int i = release[lane];
     boolean rejected = !(s[LaneBlock.ERROR + lane] <= 1);
     if (rejected || doubts.onStep(lane)) {
-      reference.find(releases, i, i + 1, ends);
+      follow(releases, i, ends, reference);
       free(lane, releases, queue, ends, reference);
       return;
     }
     double energy = s[LaneBlock.NEW_ENERGY + lane];
     if (energy < rule.highestSealEnergy()) {
       note(lane, energy);
-      int well = rule.sealedWell(s[LaneBlock.NEW + lane], s[LaneBlock.NEW + LANES + lane], energy);
-      double at = well >= 0 ? shutAt[well * LANES + lane] : Double.NaN;
-      if (well >= 0 && at <= longest) {
-        ends.set(i, well, at);
+      if (ends.end(i) < 0) {
+        seal(lane, energy, ends);
+      }
+      if (ends.end(i) >= 0 && ended(lane, energy, ends)) {
         free(lane, releases, queue, ends, reference);
         return;
       }
     }
     if (s[LaneBlock.TIME + lane] >= longest) {
-      ends.set(i, Ends.UNSETTLED, Double.NaN);
       free(lane, releases, queue, ends, reference);
+    }
+  }
+
+  private void seal(int lane, double energy, Ends ends) {
+    int well = rule.sealedWell(s[LaneBlock.NEW + lane], s[LaneBlock.NEW + LANES + lane], energy);
+    double at = well >= 0 ? shutAt[well * LANES + lane] : Double.NaN;
+    if (well >= 0 && at <= longest) {
+      ends.set(release[lane], well, at);
+    }
+  }
+
+  /** Whether nothing more is to be learned of a release whose end is certain. */
+  private boolean ended(int lane, double energy, Ends ends) {
+    if (!untilSettled) {
+      return true;
+    }
+    double level = rule.settledEnergy(ends.end(release[lane]));
+    if (!(energy < level)) {
+      return false;
+    }
+    double at = crossing(lane, level);
+    ends.settle(release[lane], at <= longest ? at : Double.NaN);
+    return true;
+  }
+
+  /** Follows a release by itself; an end that was certain on lanes stays. */
+  private static void follow(double[] releases, int i, Ends ends, OutcomeFinder reference) {
+    int end = ends.end(i);
+    double sealedAt = ends.sealedAt(i);
+    reference.find(releases, i, i + 1, ends);
+    if (end >= 0) {
+      ends.set(i, end, sealedAt);
     }
   }
 

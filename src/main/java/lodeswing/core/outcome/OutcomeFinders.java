@@ -43,17 +43,24 @@ public final class OutcomeFinders {
   public SharedFinder of(
       Landscape landscape, LaneScheme scheme, Tolerance tolerance, double longest) {
     return new LaneOutcomeFinder(
-        landscape.asFineAs(tolerance), provider, scheme, tolerance, longest);
+        landscape.asFineAs(tolerance), provider, scheme, tolerance, longest, false);
   }
 
   /**
-   * A finder that follows each release until the bob has settled, at its own cost.
+   * A finder that follows each release until the bob has settled, at its own cost; ends and sealing
+   * times are those of the others.
    *
    * @param landscape the layout made ready
    * @param tolerance error allowed for a step
    * @param longest how long a release is followed at most, positive [s on the bench]
    */
-  public SettlingFinder settling(Landscape landscape, Tolerance tolerance, double longest) {
-    return new ScalarOutcomeFinder(landscape, tolerance, longest);
+  public SharedFinder settling(Landscape landscape, Tolerance tolerance, double longest) {
+    return new LaneOutcomeFinder(
+        landscape.asFineAs(tolerance),
+        provider,
+        LaneScheme.best(landscape.motion()),
+        tolerance,
+        longest,
+        true);
   }
 }

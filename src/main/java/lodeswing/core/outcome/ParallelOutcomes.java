@@ -44,6 +44,7 @@ public final class ParallelOutcomes {
       if (found != ends) {
         for (int i = 0; i < size; i++) {
           ends.set(from + i, found.end(i), found.sealedAt(i));
+          ends.settle(from + i, found.settledAt(i));
         }
       }
     }

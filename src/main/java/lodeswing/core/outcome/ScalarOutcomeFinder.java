@@ -15,15 +15,23 @@ import lodeswing.core.rig.Release;
  * <p>Limits and sticking are roots on the dense output as in a trace, so that a trace of the same
  * release ends alike.
  */
-final class ScalarOutcomeFinder implements SharedFinder, SettlingFinder {
+final class ScalarOutcomeFinder implements SharedFinder {
 
   private final Landscape landscape;
   private final Motion motion;
   private final Tolerance tolerance;
   private final double longest;
+  private final boolean untilSettled;
   private final ScalarIntegrator integrator;
 
-  ScalarOutcomeFinder(Landscape landscape, Tolerance tolerance, double longest) {
+  /**
+   * A finder.
+   *
+   * @param untilSettled whether to follow each bob until it has settled
+   */
+  ScalarOutcomeFinder(
+      Landscape landscape, Tolerance tolerance, double longest, boolean untilSettled) {
+    this.untilSettled = untilSettled;
     this.landscape = landscape;
     this.motion = landscape.motion();
     this.tolerance = tolerance;
@@ -34,25 +42,17 @@ final class ScalarOutcomeFinder implements SharedFinder, SettlingFinder {
   @Override
   public void find(double[] releases, ReleaseQueue queue, Ends ends) {
     for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
-      follow(releases, i, ends, false);
+      follow(releases, i, ends);
     }
   }
 
-  @Override
-  public void findSettled(double[] releases, int from, int to, Ends ends, double[] settledAt) {
-    for (int i = from; i < to; i++) {
-      settledAt[i] = follow(releases, i, ends, true);
-    }
-  }
-
-  /** Writes the end of a release; returns when it had settled, NaN where it was not followed so. */
-  private double follow(double[] releases, int i, Ends ends, boolean untilSettled) {
+  private void follow(double[] releases, int i, Ends ends) {
     int k = 4 * i;
     Optional<double[]> start =
         motion.toState(new Release(releases[k], releases[k + 1], releases[k + 2], releases[k + 3]));
     if (start.isEmpty() || !holds(start.get())) {
       ends.set(i, Ends.CANNOT_START, 0);
-      return Double.NaN;
+      return;
     }
     ReleaseWatch watch = new ReleaseWatch(landscape, start.get(), untilSettled);
     try {
@@ -61,10 +61,12 @@ final class ScalarOutcomeFinder implements SharedFinder, SettlingFinder {
       }
     } catch (IntegrationFailure e) {
       ends.set(i, Ends.UNSETTLED, Double.NaN);
-      return Double.NaN;
+      return;
     }
     ends.set(i, watch.end(), watch.sealedAt());
-    return watch.settledAt();
+    if (untilSettled) {
+      ends.settle(i, watch.settledAt());
+    }
   }
 
   private boolean holds(double[] state) {

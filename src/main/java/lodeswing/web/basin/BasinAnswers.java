@@ -184,7 +184,12 @@ final class BasinAnswers {
     var out = new StringBuilder(40 * grid.count());
     String unit = request.bench() ? "_mm" : "";
     try {
-      var csv = new CsvWriter(out, dialect, "x" + unit, "y" + unit, "index", "outcome", "sealed_s");
+      List<String> columns =
+          new ArrayList<>(List.of("x" + unit, "y" + unit, "index", "outcome", "sealed_s"));
+      if (map.settles()) {
+        columns.add("settled_s");
+      }
+      var csv = new CsvWriter(out, dialect, columns.toArray(String[]::new));
       for (int row = 0; row < grid.height(); row++) {
         double y = grid.y(row) * request.layout().shownPerUnit();
         for (int column = 0; column < grid.width(); column++) {
@@ -194,11 +199,9 @@ final class BasinAnswers {
               .number(y, PLACE_DIGITS)
               .integer(index)
               .text(names.name(index));
-          float sealed = map.sealedAt(column, row);
-          if (Float.isNaN(sealed)) {
-            csv.empty();
-          } else {
-            csv.number(sealed, TIME_DIGITS);
+          time(csv, map.sealedAt(column, row));
+          if (map.settles()) {
+            time(csv, map.settledAt(column, row));
           }
           csv.endRow();
         }
@@ -207,6 +210,14 @@ final class BasinAnswers {
       throw new UncheckedIOException("memory does not fail to be written", e);
     }
     return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void time(CsvWriter csv, float time) throws IOException {
+    if (Float.isNaN(time)) {
+      csv.empty();
+    } else {
+      csv.number(time, TIME_DIGITS);
+    }
   }
 
   private String self() {

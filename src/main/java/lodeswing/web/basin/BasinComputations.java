@@ -6,6 +6,7 @@ import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.BasinSurveyor;
 import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.analysis.basin.PossibleEnds;
+import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Answer;
@@ -65,11 +66,14 @@ final class BasinComputations {
   /**
    * A tile.
    *
+   * @param settled whether with settling times, at their own cost
    * @throws ProblemException from the work: {@code not-found} beyond the deepest zoom
    */
-  Computation tile(BasinRequest request, TilePlace place, int size) {
+  Computation tile(BasinRequest request, TilePlace place, int size, boolean settled) {
     return new Computation(
-        request.key("til", "tile|" + limits.followedS() + "|" + place.path() + "|" + size),
+        request.key(
+            "til",
+            "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
         "basin-tile",
         "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
         progress -> {
@@ -80,7 +84,7 @@ final class BasinComputations {
           }
           PixelGrid grid =
               PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-          return map(request, grid, survey, progress);
+          return map(request, grid, survey, settled, progress);
         });
   }
 
@@ -95,6 +99,7 @@ final class BasinComputations {
                 request,
                 PixelGrid.whole(request.window(), width, height),
                 surveyNow(request),
+                false,
                 progress));
   }
 
@@ -102,20 +107,29 @@ final class BasinComputations {
   BasinMap mapNow(BasinRequest request, int side, Computation.Progress progress) {
     boolean tiled = side == BasinAnswers.TILE_SIZE || side == 2 * BasinAnswers.TILE_SIZE;
     Computation square =
-        tiled ? tile(request, new TilePlace(0, 0, 0), side) : preview(request, side, side);
+        tiled ? tile(request, new TilePlace(0, 0, 0), side, false) : preview(request, side, side);
     return MapFile.read(now(square.alsoTelling(progress), "The map is still being computed."));
   }
 
+  private static String settling(boolean settled) {
+    return settled ? "|settled" : "";
+  }
+
   private byte[] map(
-      BasinRequest request, PixelGrid grid, StoredSurvey survey, Computation.Progress progress) {
+      BasinRequest request,
+      PixelGrid grid,
+      StoredSurvey survey,
+      boolean settled,
+      Computation.Progress progress) {
     Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
+    Tolerance tolerance = request.window().tolerance(landscape, grid.pixel());
+    double longest = limits.followedS();
     BasinMap map =
-        BasinMap.of(
-            landscape,
-            grid,
-            finders.of(
-                landscape, request.window().tolerance(landscape, grid.pixel()), limits.followedS()),
-            progress::report);
+        settled
+            ? BasinMap.ofSettling(
+                landscape, grid, finders.settling(landscape, tolerance, longest), progress::report)
+            : BasinMap.of(
+                landscape, grid, finders.of(landscape, tolerance, longest), progress::report);
     return MapFile.written(map, grid, request.layout().shownPerUnit(), survey.survey().halfTime());
   }
 

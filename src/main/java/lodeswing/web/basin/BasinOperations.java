@@ -32,11 +32,13 @@ class BasinOperations {
   private static final String BINARY =
       " The binary form (application/vnd.lodeswing.basin-tile, little-endian) has a header of 64"
           + " bytes: LSWM, version (uint16, 1), length of the header (uint16), columns and rows"
-          + " (uint32), number of rest points and bytes of an index (uint16), 4 bytes of zero, x"
+          + " (uint32), number of rest points and bytes of an index (uint16), 1 where settling"
+          + " times follow, else 0 (uint32), x"
           + " of the left and y of the upper edge, side of a pixel, time at which shading is"
           + " halfway, time of one unit (float64); then for each pixel, row by row from the top,"
           + " the index of its end (uint16), and after all of them its sealing time (float32, NaN"
-          + " where the end was never certain).";
+          + " where the end was never certain), and its settling time where they follow (float32,"
+          + " NaN where the bob never settled).";
 
   private final SampleLayouts samples;
 
@@ -123,6 +125,12 @@ class BasinOperations {
             place("y", "Tiles above it.", "1"),
             new ParameterText(
                 "size", false, ChoiceShape.of("256", "512"), "Pixels along a side.", "256"),
+            new ParameterText(
+                "settled",
+                false,
+                new FlagShape(),
+                "true: with settling times, which cost more; in the table and the binary form.",
+                "false"),
             patterns(),
             look()),
         BasinShapes.DOCUMENT,

@@ -65,15 +65,17 @@ final class BasinPictureController {
       @PathVariable String y,
       HttpServletRequest request) {
     QueryParameters query =
-        QueryParameters.read(request, BasinQuery.SIZE, BasinQuery.PATTERNS, BasinQuery.LOOK);
+        QueryParameters.read(
+            request, BasinQuery.SIZE, BasinQuery.SETTLED, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, TILE);
+    boolean settled = BasinQuery.settled(query, form);
     BasinRequest basin = basins.get(basinId);
     TilePlace place = TilePlace.read(z, x, y);
     int size = Integer.parseInt(query.get(BasinQuery.SIZE));
     return answers.reply(
         request,
         query,
-        computations.tile(basin, place, size),
+        computations.tile(basin, place, size, settled),
         result ->
             replies.tile(form, basin, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }

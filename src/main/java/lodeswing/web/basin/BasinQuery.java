@@ -7,6 +7,7 @@ import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Representation;
 
 /** The query parameters of maps. */
 final class BasinQuery {
@@ -17,6 +18,7 @@ final class BasinQuery {
 
   static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
   static final Parameter<Boolean> PATTERNS = Parameter.flag("patterns").orElse(false);
+  static final Parameter<Boolean> SETTLED = Parameter.flag("settled").orElse(false);
   static final Parameter<String> SIZE = Parameter.oneOf("size", "256", "512").orElse("256");
   static final Parameter<Integer> WIDTH = Parameter.integer("width", LEAST_SIDE, GREATEST_SIDE);
   static final Parameter<Integer> HEIGHT = Parameter.integer("height", LEAST_SIDE, GREATEST_SIDE);
@@ -25,6 +27,22 @@ final class BasinQuery {
   static final Parameter<Integer> LOOK = Parameter.integer("look", 1, 1_000_000);
 
   private BasinQuery() {}
+
+  /**
+   * Whether settling times are asked for.
+   *
+   * @throws ProblemException {@code invalid-request} for a picture, which cannot show them
+   */
+  static boolean settled(QueryParameters query, Representation form) {
+    boolean settled = query.get(SETTLED);
+    if (settled && form == Representation.PNG) {
+      throw new ProblemException(
+          ProblemCode.INVALID_REQUEST,
+          "A picture is shaded by sealing times; settling times are in the other forms.",
+          List.of(new Fault("?settled", "goes with format=csv and format=binary")));
+    }
+    return settled;
+  }
 
   /**
    * The size of a picture: one side given means a square.

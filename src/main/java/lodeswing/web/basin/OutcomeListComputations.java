@@ -3,14 +3,12 @@ package lodeswing.web.basin;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.ParallelOutcomes;
-import lodeswing.core.outcome.SettlingFinder;
+import lodeswing.core.outcome.SharedFinder;
 import lodeswing.job.Computation;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
@@ -34,8 +32,6 @@ final class OutcomeListComputations {
 
   /** A single release has no pixel that an error may be measured against: as traces, almost. */
   private static final Tolerance TOLERANCE = new Tolerance(1e-11, 1e-10);
-
-  private static final int BATCH = 16;
 
   private final ResultStore store;
   private final LayoutStore layouts;
@@ -115,29 +111,16 @@ final class OutcomeListComputations {
       List<RestPlace> places,
       Computation.Progress progress) {
     double[] releases = list.inSi();
-    int count = list.count();
-    if (!list.settled()) {
-      Ends ends =
-          new ParallelOutcomes(finders.of(landscape, TOLERANCE, limits.followedS()))
-              .find(
-                  count,
-                  (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
-                  progress::report);
-      return new StoredEnds(places, ends, new double[0]);
-    }
-    Ends ends = new Ends(count);
-    double[] settledAt = new double[count];
-    SettlingFinder finder = finders.settling(landscape, TOLERANCE, limits.followedS());
-    int batches = (count + BATCH - 1) / BATCH;
-    AtomicInteger done = new AtomicInteger();
-    IntStream.range(0, batches)
-        .parallel()
-        .forEach(
-            batch -> {
-              progress.report((double) done.getAndIncrement() / batches);
-              finder.findSettled(
-                  releases, batch * BATCH, Math.min(count, (batch + 1) * BATCH), ends, settledAt);
-            });
-    return new StoredEnds(places, ends, settledAt);
+    SharedFinder finder =
+        list.settled()
+            ? finders.settling(landscape, TOLERANCE, limits.followedS())
+            : finders.of(landscape, TOLERANCE, limits.followedS());
+    Ends ends =
+        new ParallelOutcomes(finder)
+            .find(
+                list.count(),
+                (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
+                progress::report);
+    return new StoredEnds(places, ends, list.settled());
   }
 }

@@ -15,7 +15,6 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
-import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -34,7 +33,6 @@ final class OutcomeListController {
 
   static final List<Representation> OFFERED =
       List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
-  static final Parameter<Boolean> SETTLED = Parameter.flag("settled").orElse(false);
 
   private final LayoutStore layouts;
   private final OutcomeListComputations computations;
@@ -62,9 +60,9 @@ final class OutcomeListController {
       @PathVariable String layoutId,
       @RequestBody(required = false) byte[] body,
       HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, SETTLED, BasinQuery.DRY_RUN);
+    QueryParameters query = QueryParameters.read(request, BasinQuery.SETTLED, BasinQuery.DRY_RUN);
     Representation form = Negotiation.choose(request, query, OFFERED);
-    boolean settled = query.get(SETTLED);
+    boolean settled = query.get(BasinQuery.SETTLED);
     int most = settled ? limits.settledReleases() : limits.releases();
     byte[] bytes = body == null ? new byte[0] : body;
     Body sent =

@@ -19,19 +19,19 @@ final class StoredEnds {
 
   private final List<RestPlace> places;
   private final Ends ends;
-  private final double[] settledAt;
+  private final boolean settled;
 
   /**
    * Ends of a list.
    *
    * @param places all rest points of the layout
    * @param ends the ends
-   * @param settledAt when each bob had settled; empty where it was not asked
+   * @param settled whether it was asked when each bob had settled
    */
-  StoredEnds(List<RestPlace> places, Ends ends, double[] settledAt) {
+  StoredEnds(List<RestPlace> places, Ends ends, boolean settled) {
     this.places = List.copyOf(places);
     this.ends = ends;
-    this.settledAt = settledAt;
+    this.settled = settled;
   }
 
   List<RestPlace> places() {
@@ -51,7 +51,7 @@ final class StoredEnds {
   }
 
   double settledAt(int i) {
-    return settledAt[i];
+    return ends.settledAt(i);
   }
 
   byte[] written() {
@@ -59,13 +59,13 @@ final class StoredEnds {
     try (var out = new DataOutputStream(bytes)) {
       RestPlace.write(places, out);
       out.writeInt(ends.size());
-      out.writeInt(settledAt.length);
+      out.writeBoolean(settled);
       for (int i = 0; i < ends.size(); i++) {
         out.writeInt(ends.end(i));
         out.writeDouble(ends.sealedAt(i));
       }
-      for (double time : settledAt) {
-        out.writeDouble(time);
+      for (int i = 0; settled && i < ends.size(); i++) {
+        out.writeDouble(ends.settledAt(i));
       }
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
@@ -77,14 +77,14 @@ final class StoredEnds {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       List<RestPlace> places = RestPlace.read(in);
       Ends ends = new Ends(in.readInt());
-      double[] settledAt = new double[in.readInt()];
+      boolean settled = in.readBoolean();
       for (int i = 0; i < ends.size(); i++) {
         ends.set(i, in.readInt(), in.readDouble());
       }
-      for (int i = 0; i < settledAt.length; i++) {
-        settledAt[i] = in.readDouble();
+      for (int i = 0; settled && i < ends.size(); i++) {
+        ends.settle(i, in.readDouble());
       }
-      return new StoredEnds(places, ends, settledAt);
+      return new StoredEnds(places, ends, settled);
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }

@@ -53,9 +53,10 @@ class LaneBitsTest {
     double[] releases = releases(count, 2);
     Ends vectors = new Ends(count);
     Ends scalars = new Ends(count);
-    new LaneOutcomeFinder(landscape, LaneProvider.choose(), scheme, TOLERANCE, LONGEST)
+    new LaneOutcomeFinder(landscape, LaneProvider.choose(), scheme, TOLERANCE, LONGEST, true)
         .find(releases, 0, count, vectors);
-    new LaneOutcomeFinder(landscape, LaneProvider.scalar("a test"), scheme, TOLERANCE, LONGEST)
+    new LaneOutcomeFinder(
+            landscape, LaneProvider.scalar("a test"), scheme, TOLERANCE, LONGEST, true)
         .find(releases, 0, count, scalars);
     assertSame(scalars, vectors);
   }
@@ -142,6 +143,10 @@ class LaneBitsTest {
           Double.doubleToLongBits(wanted.sealedAt(i)),
           Double.doubleToLongBits(found.sealedAt(i)),
           "sealing time of release " + i);
+      assertEquals(
+          Double.doubleToLongBits(wanted.settledAt(i)),
+          Double.doubleToLongBits(found.settledAt(i)),
+          "settling time of release " + i);
     }
   }
 }

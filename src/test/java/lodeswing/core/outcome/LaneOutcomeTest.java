@@ -24,7 +24,7 @@ class LaneOutcomeTest {
   }
 
   private static OutcomeFinder reference(Landscape landscape, double tolerance) {
-    return new ScalarOutcomeFinder(landscape, Tolerance.of(tolerance), LONGEST);
+    return new ScalarOutcomeFinder(landscape, Tolerance.of(tolerance), LONGEST, false);
   }
 
   private static double[] releases(int count, double reach, long seed) {

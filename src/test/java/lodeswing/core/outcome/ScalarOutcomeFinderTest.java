@@ -36,7 +36,8 @@ class ScalarOutcomeFinderTest {
 
   private static Ends find(Landscape landscape, double[] releases, double longest) {
     Ends ends = new Ends(releases.length / 4);
-    new ScalarOutcomeFinder(landscape, TOLERANCE, longest).find(releases, 0, ends.size(), ends);
+    new ScalarOutcomeFinder(landscape, TOLERANCE, longest, false)
+        .find(releases, 0, ends.size(), ends);
     return ends;
   }
 
@@ -92,13 +93,12 @@ class ScalarOutcomeFinderTest {
   void bobSettlesAfterItsEndIsCertain() {
     double[] releases = releases(40, 2);
     Ends ends = new Ends(40);
-    double[] settledAt = new double[40];
-    new ScalarOutcomeFinder(TRIANGLE, TOLERANCE, 600).findSettled(releases, 0, 40, ends, settledAt);
+    new ScalarOutcomeFinder(TRIANGLE, TOLERANCE, 600, true).find(releases, 0, 40, ends);
     Ends sealed = find(TRIANGLE, releases, 600);
     for (int i = 0; i < 40; i++) {
       assertEquals(sealed.end(i), ends.end(i));
       assertEquals(sealed.sealedAt(i), ends.sealedAt(i), 1e-9);
-      assertTrue(settledAt[i] > ends.sealedAt(i));
+      assertTrue(ends.settledAt(i) > ends.sealedAt(i));
     }
   }
 
@@ -107,7 +107,7 @@ class ScalarOutcomeFinderTest {
     double[] releases = releases(500, 2);
     Ends one = find(TRIANGLE, releases, 600);
     Ends all =
-        new ParallelOutcomes(new ScalarOutcomeFinder(TRIANGLE, TOLERANCE, 600))
+        new ParallelOutcomes(new ScalarOutcomeFinder(TRIANGLE, TOLERANCE, 600, false))
             .find(
                 500,
                 (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
