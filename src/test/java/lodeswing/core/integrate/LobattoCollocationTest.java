@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.Supplier;
+import lodeswing.analysis.trace.TrialLayouts;
+import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Motion;
 import org.junit.jupiter.api.Test;
 
@@ -85,6 +87,31 @@ class LobattoCollocationTest {
                 double[] truth = ReferenceRun.of(motion, state, step.endTime() - step.startTime());
                 double off = Math.hypot(step.end(0) - truth[0], step.end(1) - truth[1]);
                 assertTrue(off < step.localError() + 3e-14, () -> off + " at " + step.endTime());
+                return true;
+              });
+    }
+  }
+
+  /** Where the bob nearly stops, drag and friction change over a small part of a step. */
+  @Test
+  void stepsPastAStandstillAreAsExactAsAsked() {
+    Motion motion = BenchMotion.withoutMagnets(TrialLayouts.everyLoss());
+    double rate = motion.naturalRate();
+    for (double tolerance : new double[] {1e-8, 1e-10}) {
+      ScalarIntegrator.forMotion(motion)
+          .integrate(
+              new double[] {0.2, 0.001, 0, 0.01},
+              5,
+              Tolerance.of(tolerance),
+              step -> {
+                double[] s = new double[4];
+                step.startState(s);
+                double[] truth = ReferenceRun.of(motion, s, step.endTime() - step.startTime());
+                double place = Math.hypot(step.end(0) - truth[0], step.end(1) - truth[1]);
+                double speed = Math.hypot(step.end(2) - truth[2], step.end(3) - truth[3]);
+                double swing = Math.hypot(Math.hypot(s[0], s[1]), Math.hypot(s[2], s[3]) / rate);
+                double off = Math.hypot(place, speed / rate) / (tolerance * (1 + swing));
+                assertTrue(off < 2, () -> off + " times the tolerance at " + step.endTime());
                 return true;
               });
     }
