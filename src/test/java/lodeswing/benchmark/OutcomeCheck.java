@@ -177,7 +177,8 @@ public final class OutcomeCheck {
   }
 
   private Sealed sealedPart(Scene scene, double[] releases, int from) {
-    Landscape landscape = scene.landscape();
+    // The table that the finder takes at this tolerance, so that both run the same steps.
+    Landscape landscape = scene.landscape().asFineAs(SEALING);
     Ends ends = new Ends(releases.length / 4);
     new OutcomeFinders(provider)
         .of(landscape, SEALING, LONGEST)
