@@ -161,12 +161,20 @@ final class LaneRun {
     return true;
   }
 
-  /** Follows a release by itself; an end that was certain on lanes stays. */
+  /**
+   * Follows a release by itself; an end that was certain on lanes stays.
+   *
+   * <p>When it settles is taken over only from a path that ends so too, and not before its end was
+   * certain: any other is the path of a neighbouring release.
+   */
   private static void follow(double[] releases, int i, Ends ends, OutcomeFinder reference) {
     int end = ends.end(i);
     double sealedAt = ends.sealedAt(i);
     reference.find(releases, i, i + 1, ends);
     if (end >= 0) {
+      if (ends.end(i) != end || !(ends.settledAt(i) >= sealedAt)) {
+        ends.settle(i, Double.NaN);
+      }
       ends.set(i, end, sealedAt);
     }
   }
