@@ -112,6 +112,9 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
         flight.land(stored.get());
         return new Answer.Ready(stored.get(), Answer.Source.STORE);
       }
+      if (!computation.key().current()) {
+        throw new IllegalStateException("only today's engine computes");
+      }
       flights.put(flight.jobId(), flight);
       begin(flight);
     } catch (RuntimeException | Error e) {
