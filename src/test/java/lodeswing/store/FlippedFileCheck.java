@@ -104,8 +104,9 @@ final class FlippedFileCheck {
 
   private void write() throws IOException {
     Path whole = Files.createDirectories(folder.resolve("whole"));
+    StoredRows.migrated(StoredRows.source(StoredRows.fileUrl(whole)));
     var source = new SingleConnectionDataSource(StoredRows.fileUrl(whole), "lodeswing", "", true);
-    JdbcClient database = StoredRows.migrated(source);
+    JdbcClient database = client(source);
     try (ResultTable table = StoredRows.table(database)) {
       StoredRows.saveSome(table);
     }

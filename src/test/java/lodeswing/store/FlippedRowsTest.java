@@ -19,7 +19,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 
 /** A byte flipped in a row: the row is absent until it is written again, never another. */
 class FlippedRowsTest {
@@ -30,9 +29,8 @@ class FlippedRowsTest {
 
   private final Map<String, StoredResult> rows = StoredRows.some();
   private final Random random = new Random(20_260_301);
-  private final SingleConnectionDataSource source =
-      new SingleConnectionDataSource("jdbc:h2:mem:", "lodeswing", "", true);
-  private final JdbcClient database = StoredRows.migrated(source);
+  private final JdbcClient database =
+      StoredRows.migrated(StoredRows.source(StoredRows.memoryUrl("rows-" + System.nanoTime())));
   private final ResultTable table = StoredRows.table(database);
 
   @BeforeEach
@@ -43,7 +41,6 @@ class FlippedRowsTest {
   @AfterEach
   void close() {
     table.close();
-    source.destroy();
   }
 
   @Test

@@ -36,6 +36,11 @@ final class StoredRows {
     return JdbcClient.create(source);
   }
 
+  /** The address of a database in memory, which ends with the tests. */
+  static String memoryUrl(String name) {
+    return "jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1";
+  }
+
   static ResultTable table(JdbcClient database) {
     return new ResultTable(database, Clock.systemUTC(), Long.MAX_VALUE);
   }
