@@ -95,8 +95,16 @@ public final class ComputedAnswers {
         needed.apply(used).get(0),
         result -> {
           Reply reply = ready.apply(used, result);
-          return older ? reply.link("latest-version", today.url()) : reply;
+          return older
+              ? reply.link("latest-version", sameOf(request, asked.url(), today.url()))
+              : reply;
         });
+  }
+
+  /** The same resource below another address. */
+  private static String sameOf(HttpServletRequest request, String asked, String today) {
+    String path = request.getRequestURI();
+    return path.startsWith(asked) ? today + path.substring(asked.length()) : today;
   }
 
   private boolean areKept(List<Computation> older) {
