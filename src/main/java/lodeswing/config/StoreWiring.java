@@ -9,6 +9,8 @@ import lodeswing.store.DataFolder;
 import lodeswing.store.ResultTable;
 import lodeswing.web.limits.Limits;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.health.contributor.Health;
+import org.springframework.boot.health.contributor.HealthIndicator;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -41,8 +43,19 @@ class StoreWiring {
   }
 
   @Bean
-  ResultTable resultStore(JdbcClient database) {
-    return new ResultTable(database);
+  ResultTable resultStore(JdbcClient database, Clock clock, Limits limits) {
+    return new ResultTable(database, clock, limits.storedBytes());
+  }
+
+  /** Always up: a damaged result is computed again, but an operator wants to know of it. */
+  @Bean
+  HealthIndicator storeHealthIndicator(ResultTable table) {
+    return () ->
+        Health.up()
+            .withDetail("damagedResults", table.damaged().count())
+            .withDetail("droppedResults", table.budget().dropped())
+            .withDetail("storedBytes", table.budget().total())
+            .build();
   }
 
   @Bean

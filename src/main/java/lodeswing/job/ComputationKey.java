@@ -9,17 +9,38 @@ import java.security.NoSuchAlgorithmException;
  *
  * @param prefix short word before the digest, such as {@code trc}
  * @param canonicalRequest the request in its one canonical form
+ * @param revision of the engine, from 1 to {@link #ENGINE_REVISION}
  */
-public record ComputationKey(String prefix, String canonicalRequest) {
+public record ComputationKey(String prefix, String canonicalRequest, int revision) {
 
   private static final char[] ALPHABET = "abcdefghijklmnopqrstuvwxyz234567".toCharArray();
 
   /** Raised with every change of any result; part of every result's id. */
   public static final int ENGINE_REVISION = 3;
 
+  /** The name of today's result. */
+  public ComputationKey(String prefix, String canonicalRequest) {
+    this(prefix, canonicalRequest, ENGINE_REVISION);
+  }
+
+  /** Whether today's engine gives the result; an older one can be looked up only. */
+  public boolean current() {
+    return revision == ENGINE_REVISION;
+  }
+
+  /** The revision under which the same request has an id; today's where it has it under none. */
+  public int revisionOf(String id) {
+    for (int earlier = ENGINE_REVISION; earlier > 0; earlier--) {
+      if (new ComputationKey(prefix, canonicalRequest, earlier).id().equals(id)) {
+        return earlier;
+      }
+    }
+    return ENGINE_REVISION;
+  }
+
   /** The id: prefix, hyphen and 26 base32 characters (130 bits) of the SHA-256. */
   public String id() {
-    return prefix + "-" + digest(canonicalRequest + "|engine=" + ENGINE_REVISION);
+    return prefix + "-" + digest(canonicalRequest + "|engine=" + revision);
   }
 
   /** 26 lower-case base32 characters (RFC 4648) of the SHA-256 of a text in UTF-8. */

@@ -1,6 +1,9 @@
 package lodeswing.job;
 
+import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /** Where results outlive the process. */
 public interface ResultStore {
@@ -9,11 +12,28 @@ public interface ResultStore {
   Optional<StoredResult> find(String id);
 
   /**
-   * Keeps a result unless one of its id is kept already; the first one wins.
+   * Keeps a result unless a whole one of its id is kept already; the first one wins.
    *
+   * @param cost how long computing it took
    * @return what is kept under the id from now on
    */
-  Saved saveIfAbsent(StoredResult result);
+  Saved saveIfAbsent(StoredResult result, Duration cost);
+
+  /** Keeps a document, which no computing can make again. */
+  default Saved saveIfAbsent(StoredResult document) {
+    return saveIfAbsent(document, Duration.ZERO);
+  }
+
+  /** Hears that a kept result was used without being looked up. */
+  void used(StoredResult result);
+
+  /**
+   * Drops results of least worth where there are too many, soon and on another thread; documents
+   * stay.
+   *
+   * @param needed ids of results that must stay, asked for whenever some are dropped
+   */
+  void makeRoom(Supplier<Set<String>> needed);
 
   /**
    * What is kept after saving.

@@ -6,6 +6,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -14,6 +15,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
@@ -96,8 +98,9 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   @Override
   public Answer answer(Computation computation, Duration wait) {
     String id = computation.key().id();
-    var flight = new Flight(computation, result -> store.saveIfAbsent(result).result(), clock);
+    var flight = new Flight(computation, this::keep, clock);
     Optional<Flight> asker = ComputingThread.flight();
+    asker.ifPresent(asking -> asking.needs(id));
     flight.board(asker);
     Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, asker);
     if (taken.isPresent()) {
@@ -109,6 +112,9 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
         flight.land(stored.get());
         return new Answer.Ready(stored.get(), Answer.Source.STORE);
       }
+      if (!computation.key().current()) {
+        throw new IllegalStateException("only today's engine computes");
+      }
       flights.put(flight.jobId(), flight);
       begin(flight);
     } catch (RuntimeException | Error e) {
@@ -116,6 +122,19 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       throw e;
     }
     return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+  }
+
+  private StoredResult keep(StoredResult computed, Duration cost) {
+    StoredResult kept = store.saveIfAbsent(computed, cost).result();
+    store.makeRoom(this::needed);
+    return kept;
+  }
+
+  /** What the work at hand has come from and leads to: nobody is to drop it meanwhile. */
+  private Set<String> needed() {
+    return flights.asMap().values().stream()
+        .flatMap(flight -> flight.needed().stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
@@ -140,6 +159,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   public Optional<Answer.Ready> find(String id) {
     CompletableFuture<StoredResult> held = memory.getIfPresent(id);
     if (held != null && held.isDone() && !held.isCompletedExceptionally()) {
+      store.used(held.join());
       return Optional.of(new Answer.Ready(held.join(), Answer.Source.MEMORY));
     }
     Optional<StoredResult> stored = store.find(id);
@@ -241,7 +261,11 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       Duration wait,
       Computation computation) {
     try {
-      return new Answer.Ready(seat.get(wait.toMillis(), TimeUnit.MILLISECONDS), source);
+      StoredResult result = seat.get(wait.toMillis(), TimeUnit.MILLISECONDS);
+      if (source == Answer.Source.MEMORY) {
+        store.used(result);
+      }
+      return new Answer.Ready(result, source);
     } catch (TimeoutException e) {
       return new Answer.Pending(pending(computation));
     } catch (ExecutionException e) {
@@ -257,7 +281,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   private Job pending(Computation computation) {
     Flight flight = flights.getIfPresent(computation.jobId());
     return flight == null
-        ? new Flight(computation, result -> result, clock).snapshot()
+        ? new Flight(computation, (result, cost) -> result, clock).snapshot()
         : flight.snapshot();
   }
 

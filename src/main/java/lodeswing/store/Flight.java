@@ -1,13 +1,15 @@
 package lodeswing.store;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.UnaryOperator;
+import java.util.function.BiFunction;
 import lodeswing.job.Computation;
 import lodeswing.job.Job;
 import lodeswing.job.JobCancelledException;
@@ -25,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class Flight implements Runnable {
 
   private final Computation computation;
-  private final UnaryOperator<StoredResult> keep;
+  private final BiFunction<StoredResult, Duration, StoredResult> keep;
   private final Clock clock;
   private final Instant submittedAt;
   private final Landing landing = new Landing(this);
@@ -36,11 +38,13 @@ final class Flight implements Runnable {
   private volatile @Nullable Throwable failure;
   private volatile double progress;
   private final Set<Flight> dependants = ConcurrentHashMap.newKeySet();
+  private final Set<String> needs = ConcurrentHashMap.newKeySet();
   private volatile boolean asked;
   private volatile boolean cancelled;
   private boolean keeping;
 
-  Flight(Computation computation, UnaryOperator<StoredResult> keep, Clock clock) {
+  Flight(
+      Computation computation, BiFunction<StoredResult, Duration, StoredResult> keep, Clock clock) {
     this.computation = computation;
     this.keep = keep;
     this.clock = clock;
@@ -93,6 +97,21 @@ final class Flight implements Runnable {
         || (!asked && !dependants.isEmpty() && dependants.stream().allMatch(Flight::unwanted));
   }
 
+  /** Notes that its work asks for a result. */
+  void needs(String id) {
+    needs.add(id);
+  }
+
+  /** The ids of its result and of those that its work has asked for; none once it has ended. */
+  Set<String> needed() {
+    if (finishedAt != null) {
+      return Set.of();
+    }
+    var all = new HashSet<>(needs);
+    all.add(computation.key().id());
+    return all;
+  }
+
   /** Lets others claim it. */
   void offer() {
     offered.countDown();
@@ -112,7 +131,8 @@ final class Flight implements Runnable {
     if (landing.isDone() || !claimed.compareAndSet(false, true)) {
       return;
     }
-    startedAt = clock.instant();
+    Instant started = clock.instant();
+    startedAt = started;
     try {
       byte[] bytes = ComputingThread.compute(this, () -> computation.work().compute(this::report));
       StoredResult computed =
@@ -120,7 +140,7 @@ final class Flight implements Runnable {
       if (!mayKeep()) {
         throw new JobCancelledException();
       }
-      land(keep.apply(computed));
+      land(keep.apply(computed, Duration.between(started, clock.instant())));
     } catch (RuntimeException | Error e) {
       crash(e);
     }

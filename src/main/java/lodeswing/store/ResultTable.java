@@ -2,81 +2,129 @@ package lodeswing.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import java.util.concurrent.atomic.LongAdder;
+import java.util.Set;
+import java.util.function.Supplier;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
  * Results in the database's one table.
  *
- * <p>A row whose digest does not fit its content is never handed out: it counts as absent, so that
- * the result is computed again and the row replaced.
+ * <p>A row that cannot be read, or whose digest does not fit its content, is never handed out: it
+ * counts as absent, so that the result is computed again and the row replaced.
  */
-public final class ResultTable implements ResultStore {
+public final class ResultTable implements ResultStore, AutoCloseable {
 
-  private static final Logger LOG = LoggerFactory.getLogger(ResultTable.class);
+  private static final int WRITING_TRIES = 10;
+
+  /** H2's error codes for a broken file and for what it did not foresee when reading one. */
+  private static final Set<Integer> DAMAGE = Set.of(90030, 50000);
 
   private static final String FIND =
       "SELECT id, kind, request, body, digest, engine_revision, created_at"
           + " FROM stored_result WHERE id = :id";
   private static final String INSERT =
-      "INSERT INTO stored_result (id, kind, request, body, digest, engine_revision, created_at)"
-          + " VALUES (:id, :kind, :request, :body, :digest, :revision, :created)";
+      "INSERT INTO stored_result (id, kind, request, body, digest, engine_revision, created_at,"
+          + " cost_s, weight_bytes, last_used_at)"
+          + " VALUES (:id, :kind, :request, :body, :digest, :revision, :created,"
+          + " :cost, :weight, :used)";
   private static final String REPLACE =
       "UPDATE stored_result SET kind = :kind, request = :request, body = :body, digest = :digest,"
-          + " engine_revision = :revision, created_at = :created WHERE id = :id";
+          + " engine_revision = :revision, created_at = :created,"
+          + " cost_s = :cost, weight_bytes = :weight, last_used_at = :used WHERE id = :id";
 
   private final JdbcClient database;
-  private final LongAdder damaged = new LongAdder();
+  private final Clock clock;
+  private final DamagedResults damaged = new DamagedResults();
+  private final StoreBudget budget;
 
   /**
    * The table behind a database client.
    *
    * @param database with the migrations applied
+   * @param clock tells when a result was last used
+   * @param budget weight of results above which those of least worth go [byte]
    */
-  public ResultTable(JdbcClient database) {
+  public ResultTable(JdbcClient database, Clock clock, long budget) {
     this.database = database;
+    this.clock = clock;
+    this.budget = new StoreBudget(database, clock, budget);
   }
 
-  /** How many damaged rows were met since the start. */
-  public long damagedRows() {
-    return damaged.sum();
+  /** What was found damaged since the start. */
+  public DamagedResults damaged() {
+    return damaged;
+  }
+
+  /** What its results may weigh, and what had to go. */
+  public StoreBudget budget() {
+    return budget;
   }
 
   @Override
   public Optional<StoredResult> find(String id) {
-    return database
-        .sql(FIND)
-        .param("id", id)
-        .query(ResultTable::row)
-        .optional()
-        .flatMap(this::whole);
+    Optional<StoredResult> found = read(id);
+    found.ifPresent(this::used);
+    return found;
   }
 
   @Override
-  public Saved saveIfAbsent(StoredResult result) {
-    try {
-      write(INSERT, result);
-      return new Saved(result, true);
-    } catch (DuplicateKeyException e) {
-      Optional<StoredResult> earlier = find(result.id());
-      if (earlier.isPresent()) {
-        return new Saved(earlier.get(), false);
-      }
-      write(REPLACE, result);
-      return new Saved(result, true);
+  public void used(StoredResult result) {
+    if (result.engineRevision() > 0) {
+      budget.used(result.id());
     }
   }
 
-  private void write(String statement, StoredResult result) {
-    database
+  @Override
+  public void makeRoom(Supplier<Set<String>> needed) {
+    budget.makeRoom(needed);
+  }
+
+  @Override
+  public Saved saveIfAbsent(StoredResult result, Duration cost) {
+    for (int tries = 0; tries < WRITING_TRIES; tries++) {
+      Optional<Saved> saved = trySave(result, cost);
+      if (saved.isPresent()) {
+        return saved.get();
+      }
+    }
+    throw new IllegalStateException("a row came and went " + WRITING_TRIES + " times");
+  }
+
+  /** Empty where the row went between two statements. */
+  private Optional<Saved> trySave(StoredResult result, Duration cost) {
+    try {
+      write(INSERT, result, cost);
+      budget.added(result);
+      return Optional.of(new Saved(result, true));
+    } catch (DuplicateKeyException e) {
+      Optional<StoredResult> earlier = read(result.id());
+      if (earlier.isPresent()) {
+        return Optional.of(new Saved(earlier.get(), false));
+      }
+    }
+    if (write(REPLACE, result, cost) == 0) {
+      return Optional.empty();
+    }
+    damaged.replaced(result.id());
+    return Optional.of(new Saved(result, true));
+  }
+
+  @Override
+  public void close() {
+    budget.close();
+  }
+
+  private int write(String statement, StoredResult result, Duration cost) {
+    return database
         .sql(statement)
         .param("id", result.id())
         .param("kind", result.kind())
@@ -85,29 +133,57 @@ public final class ResultTable implements ResultStore {
         .param("digest", result.digest())
         .param("revision", result.engineRevision())
         .param("created", OffsetDateTime.ofInstant(result.createdAt(), ZoneOffset.UTC))
+        .param("cost", cost.toMillis() / 1e3)
+        .param("weight", StoreBudget.weight(result))
+        .param("used", OffsetDateTime.ofInstant(clock.instant(), ZoneOffset.UTC))
         .update();
   }
 
-  private Optional<StoredResult> whole(Row row) {
-    if (row.digest().equals(row.result().digest())) {
-      return Optional.of(row.result());
+  private Optional<StoredResult> read(String id) {
+    Optional<Row> row;
+    try {
+      row = database.sql(FIND).param("id", id).query(ResultTable::row).optional();
+    } catch (DataAccessException e) {
+      if (!isDamage(e)) {
+        throw e;
+      }
+      row = Optional.of(new Row("", Optional.empty()));
     }
-    damaged.increment();
-    LOG.warn("The stored {} {} is damaged and is not used", row.result().kind(), row.result().id());
-    return Optional.empty();
+    if (row.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<StoredResult> whole = row.get().whole();
+    if (whole.isEmpty()) {
+      damaged.meet(id, row.get().kind());
+    }
+    return whole;
+  }
+
+  /** Whether a page of the file is broken; anything else is a failure of the database itself. */
+  private static boolean isDamage(DataAccessException failure) {
+    return failure.getMostSpecificCause() instanceof SQLException cause
+        && DAMAGE.contains(cause.getErrorCode());
   }
 
   private static Row row(ResultSet row, int number) throws SQLException {
-    return new Row(
-        StoredResult.readBack(
-            row.getString("id"),
-            row.getString("kind"),
-            row.getString("request"),
-            row.getBytes("body"),
-            row.getInt("engine_revision"),
-            row.getObject("created_at", OffsetDateTime.class).toInstant()),
-        row.getString("digest"));
+    String kind = "";
+    try {
+      kind = row.getString("kind");
+      StoredResult result =
+          StoredResult.readBack(
+              row.getString("id"),
+              kind,
+              row.getString("request"),
+              row.getBytes("body"),
+              row.getInt("engine_revision"),
+              row.getObject("created_at", OffsetDateTime.class).toInstant());
+      boolean whole = result.digest().equals(row.getString("digest"));
+      return new Row(kind, whole ? Optional.of(result) : Optional.empty());
+    } catch (SQLException | RuntimeException e) {
+      // Whatever a broken page makes of a column: there is no result to be had from this row.
+      return new Row(kind, Optional.empty());
+    }
   }
 
-  private record Row(StoredResult result, String digest) {}
+  private record Row(String kind, Optional<StoredResult> whole) {}
 }

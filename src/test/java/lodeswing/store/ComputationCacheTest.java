@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
@@ -22,6 +23,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
@@ -53,10 +55,16 @@ class ComputationCacheTest {
         }
 
         @Override
-        public Saved saveIfAbsent(StoredResult result) {
+        public Saved saveIfAbsent(StoredResult result, Duration cost) {
           StoredResult earlier = kept.putIfAbsent(result.id(), result);
           return earlier == null ? new Saved(result, true) : new Saved(earlier, false);
         }
+
+        @Override
+        public void used(StoredResult result) {}
+
+        @Override
+        public void makeRoom(Supplier<Set<String>> needed) {}
       };
 
   private ComputationCache cache(long bytes, int threads, int waiting) {

@@ -11,7 +11,6 @@ import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.figure.Pattern;
-import lodeswing.job.ComputationKey;
 import lodeswing.render.Palette;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
@@ -73,7 +72,7 @@ final class BasinAnswers {
     members.put("steadyShare", survey.survey().steadyShare());
     members.put("followedS", survey.followed());
     members.put("notes", new BasinWords(request, survey).notes());
-    members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);
+    members.put("engineRevision", (double) request.revision());
     members.put("links", links());
     return bytes(members);
   }

@@ -96,12 +96,14 @@ final class BasinController {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
     BasinRequest basin = basins.get(basinId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.survey(basin),
-        result ->
-            Reply.ofJson(form, answers(basin, result.bytes()).json()).cache(CachePolicy.IMMUTABLE));
+        basin,
+        asked -> List.of(computations.survey(asked)),
+        (asked, result) ->
+            Reply.ofResult(form, answers(asked, result.bytes()).json(), asked.revision())
+                .cache(CachePolicy.IMMUTABLE));
   }
 
   @GetMapping("/v1/basins/{basinId}/viewer")
@@ -109,12 +111,13 @@ final class BasinController {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
     BasinRequest basin = basins.get(basinId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.survey(basin),
-        result ->
-            Reply.ofJson(form, answers(basin, result.bytes()).viewerJson())
+        basin,
+        asked -> List.of(computations.survey(asked)),
+        (asked, result) ->
+            Reply.ofJson(form, answers(asked, result.bytes()).viewerJson())
                 .cache(CachePolicy.IMMUTABLE));
   }
 }

@@ -72,12 +72,14 @@ final class BasinPictureController {
     BasinRequest basin = basins.get(basinId);
     TilePlace place = TilePlace.read(z, x, y);
     int size = Integer.parseInt(query.get(BasinQuery.SIZE));
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.tile(basin, place, size, settled),
-        result ->
-            replies.tile(form, basin, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        basin,
+        asked ->
+            List.of(computations.tile(asked, place, size, settled), computations.survey(asked)),
+        (asked, result) ->
+            replies.tile(form, asked, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 
   @GetMapping("/v1/basins/{basinId}/preview")
@@ -88,12 +90,16 @@ final class BasinPictureController {
     Representation form = Negotiation.choose(request, query, PREVIEW);
     BasinRequest basin = basins.get(basinId);
     BasinQuery.Size size = BasinQuery.Size.of(query, limits);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.preview(basin, size.width(), size.height()),
-        result ->
-            replies.preview(form, basin, size, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        basin,
+        asked ->
+            List.of(
+                computations.preview(asked, size.width(), size.height()),
+                computations.survey(asked)),
+        (asked, result) ->
+            replies.preview(form, asked, size, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 
   @GetMapping("/v1/basins/{basinId}/overlay")
@@ -101,12 +107,13 @@ final class BasinPictureController {
     QueryParameters query = QueryParameters.read(request, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, OVERLAY);
     BasinRequest basin = basins.get(basinId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.survey(basin),
-        result ->
-            Reply.of(form, svg(picture(basin, result.bytes()).overlay()))
+        basin,
+        asked -> List.of(computations.survey(asked)),
+        (asked, result) ->
+            Reply.of(form, svg(picture(asked, result.bytes()).overlay()))
                 .cache(CachePolicy.IMMUTABLE));
   }
 
@@ -116,11 +123,12 @@ final class BasinPictureController {
         QueryParameters.read(request, LEGEND_WIDTH, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, LEGEND);
     BasinRequest basin = basins.get(basinId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.survey(basin),
-        result -> legend(form, basin, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        basin,
+        asked -> List.of(computations.survey(asked)),
+        (asked, result) -> legend(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 
   private static Reply legend(

@@ -11,6 +11,7 @@ import lodeswing.core.rig.Release;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
@@ -23,8 +24,10 @@ import lodeswing.web.problem.ProblemException;
  * @param x middle of its window
  * @param y middle of its window
  * @param halfWidth half of the window's side
+ * @param revision of the engine that answers
  */
-record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth) {
+record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth, int revision)
+    implements Revised<BasinRequest> {
 
   private static final String KIND = "basin";
 
@@ -34,13 +37,18 @@ record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth)
         .map(
             window ->
                 new BasinRequest(
-                    layout, window.number("x"), window.number("y"), window.number("halfWidth")))
+                    layout,
+                    window.number("x"),
+                    window.number("y"),
+                    window.number("halfWidth"),
+                    ComputationKey.ENGINE_REVISION))
         .orElseGet(() -> usual(layout));
   }
 
   /** The map of the window that a layout has where the request names none. */
   static BasinRequest usual(LayoutDocument layout) {
-    return new BasinRequest(layout, 0, 0, UsualWindow.halfWidth(layout));
+    return new BasinRequest(
+        layout, 0, 0, UsualWindow.halfWidth(layout), ComputationKey.ENGINE_REVISION);
   }
 
   /** The window in its one canonical form. */
@@ -62,13 +70,34 @@ record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth)
 
   /** Names this map, labels included. */
   String basinId() {
-    return new ComputationKey("bas", KIND + "|" + stored().toJson()).id();
+    return basinKey().id();
+  }
+
+  private ComputationKey basinKey() {
+    return new ComputationKey("bas", KIND + "|" + stored().toJson(), revision);
+  }
+
+  /** The same, of the revision that an id was made under. */
+  BasinRequest asNamed(String basinId) {
+    return new BasinRequest(layout, x, y, halfWidth, basinKey().revisionOf(basinId));
+  }
+
+  @Override
+  public BasinRequest today() {
+    return new BasinRequest(layout, x, y, halfWidth, ComputationKey.ENGINE_REVISION);
+  }
+
+  @Override
+  public String url() {
+    return "/v1/basins/" + basinId();
   }
 
   /** Names something computed of this window, without labels. */
   ComputationKey key(String prefix, String what) {
     return new ComputationKey(
-        prefix, KIND + "|" + what + "|" + layout.physicsKey() + "|" + canonical().toJson());
+        prefix,
+        KIND + "|" + what + "|" + layout.physicsKey() + "|" + canonical().toJson(),
+        revision);
   }
 
   /** Metres in a unit of length of this layout. */

@@ -124,7 +124,12 @@ final class BasinShapes {
                   + " chance, as it is on the table.")
           .required("followedS", NUMBER, "How long each release is followed at most.")
           .required("notes", new ListShape(TEXT, 0, 50), "What to know, in sentences.")
-          .required("engineRevision", NUMBER, "Revision of the engine.")
+          .required("engineRevision", NUMBER, "Revision of the engine that computed it.")
+          .optional(
+              "olderEngine",
+              new FlagShape(),
+              "true where an older revision than today's computed it; the Link header of relation"
+                  + " latest-version leads to today's answer.")
           .required("links", LINKS, "Where to go from here.")
           .build();
 

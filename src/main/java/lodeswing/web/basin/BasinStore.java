@@ -60,6 +60,12 @@ final class BasinStore {
                         ProblemCode.NOT_FOUND,
                         "No map of this id is stored; post it again at /v1/basins.",
                         List.of()));
-    return BasinRequest.of(layouts.get(stored.text("layoutId")), stored);
+    BasinRequest request =
+        BasinRequest.of(layouts.get(stored.text("layoutId")), stored).asNamed(basinId);
+    if (request.revision() != request.today().revision()) {
+      // So that the address of today's answer, which an older one names, leads there.
+      save(request.today());
+    }
+    return request;
   }
 }

@@ -105,11 +105,13 @@ final class BasinSummaryController {
       BasinRequest basin,
       CachePolicy cache) {
     SummaryRequest asked = SummaryRequest.of(basin, query, limits);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.of(asked),
-        result -> written(form, asked, StoredSummary.read(result.bytes()), query).cache(cache));
+        asked,
+        summary -> List.of(computations.of(summary)),
+        (summary, result) ->
+            written(form, summary, StoredSummary.read(result.bytes()), query).cache(cache));
   }
 
   private static Reply written(
@@ -117,7 +119,7 @@ final class BasinSummaryController {
     return switch (form) {
       case TEXT -> cell(asked, stored, query);
       case CSV -> Reply.of(form, new SummaryAnswers(asked, stored).csv(TableDialect.of(query)));
-      default -> Reply.ofJson(form, new SummaryAnswers(asked, stored).json());
+      default -> Reply.ofResult(form, new SummaryAnswers(asked, stored).json(), asked.revision());
     };
   }
 

@@ -84,11 +84,18 @@ final class OutcomeListComputations {
                         ProblemCode.NOT_FOUND,
                         "No list of this id is stored; post it again.",
                         List.of()));
-    return ReleaseList.of(
-        layouts.get(stored.text("layoutId")),
-        stored.without("layoutId", "settled"),
-        stored.flag("settled"),
-        Integer.MAX_VALUE);
+    ReleaseList list =
+        ReleaseList.of(
+                layouts.get(stored.text("layoutId")),
+                stored.without("layoutId", "settled"),
+                stored.flag("settled"),
+                Integer.MAX_VALUE)
+            .asNamed(listId);
+    if (list.revision() != list.today().revision()) {
+      // So that the address of today's answer, which an older one names, leads there.
+      save(list.today());
+    }
+    return list;
   }
 
   /** The work for a list. */

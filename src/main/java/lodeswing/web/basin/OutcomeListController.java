@@ -102,11 +102,12 @@ final class OutcomeListController {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, OFFERED);
     ReleaseList list = computations.get(outcomesId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.of(list),
-        result -> reply(form, list, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        list,
+        asked -> List.of(computations.of(asked)),
+        (asked, result) -> reply(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 
   private static Reply reply(
@@ -114,6 +115,6 @@ final class OutcomeListController {
     var answer = new OutcomeListAnswers(list, result);
     return form == Representation.CSV
         ? Reply.of(form, answer.csv(TableDialect.of(query)))
-        : Reply.ofJson(form, answer.json());
+        : Reply.ofResult(form, answer.json(), list.revision());
   }
 }

@@ -57,6 +57,11 @@ final class OutcomeShapes {
           .required(
               "sealedAtS", NUMBERS, "From when each end was certain; null where it never was.")
           .optional("settledAtS", NUMBERS, "When each bob had settled; null where it never did.")
+          .optional(
+              "olderEngine",
+              new FlagShape(),
+              "true where an older revision than today's computed it; the Link header of relation"
+                  + " latest-version leads to today's answer.")
           .required("links", BasinShapes.LINKS, "Where to go from here.")
           .build();
 

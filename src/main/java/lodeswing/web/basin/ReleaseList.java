@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
+import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
@@ -17,8 +18,10 @@ import lodeswing.web.problem.ProblemException;
  * @param layout the layout
  * @param releases columns {@code x, y, vx, vy} of one length
  * @param settled whether settling times are asked for too
+ * @param revision of the engine that answers
  */
-record ReleaseList(LayoutDocument layout, Body releases, boolean settled) {
+record ReleaseList(LayoutDocument layout, Body releases, boolean settled, int revision)
+    implements Revised<ReleaseList> {
 
   private static final String KIND = "outcomes";
 
@@ -59,7 +62,7 @@ record ReleaseList(LayoutDocument layout, Body releases, boolean settled) {
                       + most
                       + (settled ? ", or leave settled out" : ""))));
     }
-    return new ReleaseList(layout, Body.of(columns), settled);
+    return new ReleaseList(layout, Body.of(columns), settled, ComputationKey.ENGINE_REVISION);
   }
 
   int count() {
@@ -77,14 +80,35 @@ record ReleaseList(LayoutDocument layout, Body releases, boolean settled) {
 
   /** Names this list with its layout's labels. */
   String listId() {
-    return new ComputationKey("out", KIND + "|" + stored().toJson()).id();
+    return listKey().id();
+  }
+
+  private ComputationKey listKey() {
+    return new ComputationKey("out", KIND + "|" + stored().toJson(), revision);
+  }
+
+  /** The same, of the revision that an id was made under. */
+  ReleaseList asNamed(String listId) {
+    return new ReleaseList(layout, releases, settled, listKey().revisionOf(listId));
+  }
+
+  @Override
+  public ReleaseList today() {
+    return new ReleaseList(layout, releases, settled, ComputationKey.ENGINE_REVISION);
+  }
+
+  @Override
+  public String url() {
+    return "/v1/outcomes/" + listId();
   }
 
   /** Names its ends alone: labels do not change them. */
   ComputationKey key(double followed) {
     String list = ComputationKey.digest(releases.toJson());
     return new ComputationKey(
-        "end", KIND + "|" + followed + "|" + settled + "|" + layout.physicsKey() + "|" + list);
+        "end",
+        KIND + "|" + followed + "|" + settled + "|" + layout.physicsKey() + "|" + list,
+        revision);
   }
 
   /** The releases in SI: x, y, vx, vy side by side. */

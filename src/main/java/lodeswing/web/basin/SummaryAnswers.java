@@ -14,7 +14,6 @@ import lodeswing.analysis.basin.OutcomeShare;
 import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.analysis.basin.SummaryFigure;
 import lodeswing.analysis.basin.WadaFinding;
-import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
 import lodeswing.web.body.Body;
@@ -59,7 +58,7 @@ final class SummaryAnswers {
     members.put("steadyShare", stored.survey().survey().steadyShare());
     members.put("followedS", stored.survey().followed());
     members.put("notes", notes());
-    members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);
+    members.put("engineRevision", (double) basin.revision());
     members.put("links", links());
     return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
   }

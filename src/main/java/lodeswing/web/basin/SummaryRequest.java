@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import java.util.List;
 import lodeswing.analysis.basin.BasinSummary;
 import lodeswing.job.ComputationKey;
+import lodeswing.web.jobs.Revised;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
@@ -17,7 +18,7 @@ import lodeswing.web.representation.QueryParameters;
  * @param side pixels along the side of the map that is summarised
  * @param seed of the draws, where releases below the pixels are drawn
  */
-record SummaryRequest(BasinRequest basin, int side, int seed) {
+record SummaryRequest(BasinRequest basin, int side, int seed) implements Revised<SummaryRequest> {
 
   static final int USUAL_SIDE = BasinAnswers.TILE_SIZE;
   static final int USUAL_SEED = 1;
@@ -47,8 +48,18 @@ record SummaryRequest(BasinRequest basin, int side, int seed) {
     return new SummaryRequest(basin, side, query.get(SEED));
   }
 
-  /** Where it can be fetched again. */
-  String url() {
+  @Override
+  public int revision() {
+    return basin.revision();
+  }
+
+  @Override
+  public SummaryRequest today() {
+    return new SummaryRequest(basin.today(), side, seed);
+  }
+
+  @Override
+  public String url() {
     return "/v1/basins/" + basin.basinId() + "/summary?side=" + side + "&seed=" + seed;
   }
 

@@ -1,5 +1,6 @@
 package lodeswing.web.basin;
 
+import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.MapShape;
 import lodeswing.web.body.ObjectShape;
@@ -82,7 +83,12 @@ final class SummaryShapes {
               "steadyShare", NUMBER, "Share of the labels that are not chance, as in the map.")
           .required("followedS", NUMBER, "How long each release is followed at most.")
           .required("notes", new ListShape(TEXT, 0, 50), "What to know, in sentences.")
-          .required("engineRevision", NUMBER, "Revision of the engine.")
+          .required("engineRevision", NUMBER, "Revision of the engine that computed it.")
+          .optional(
+              "olderEngine",
+              new FlagShape(),
+              "true where an older revision than today's computed it; the Link header of relation"
+                  + " latest-version leads to today's answer.")
           .required("links", BasinShapes.LINKS, "Where to go from here.")
           .build();
 

@@ -3,7 +3,9 @@ package lodeswing.web.jobs;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
@@ -68,6 +70,45 @@ public final class ComputedAnswers {
     return computations
         .find(id)
         .map(found -> ready.apply(found.result()).source(found.source()).to(request));
+  }
+
+  /**
+   * The answer to a request that was looked up by its id: an older revision's results where all of
+   * them are kept, with a link to today's, or else today's.
+   *
+   * @param asked as it was stored
+   * @param needed the computations that the answer is made of; the first one's result is handed on
+   * @param ready makes the answer
+   */
+  public <R extends Revised<R>> ResponseEntity<byte[]> replyAsStored(
+      HttpServletRequest request,
+      QueryParameters query,
+      R asked,
+      Function<R, List<Computation>> needed,
+      BiFunction<R, StoredResult, Reply> ready) {
+    R today = asked.today();
+    boolean older = asked.revision() != today.revision() && areKept(needed.apply(asked));
+    R used = older ? asked : today;
+    return reply(
+        request,
+        query,
+        needed.apply(used).get(0),
+        result -> {
+          Reply reply = ready.apply(used, result);
+          return older
+              ? reply.link("latest-version", sameOf(request, asked.url(), today.url()))
+              : reply;
+        });
+  }
+
+  /** The same resource below another address. */
+  private static String sameOf(HttpServletRequest request, String asked, String today) {
+    String path = request.getRequestURI();
+    return path.startsWith(asked) ? today + path.substring(asked.length()) : today;
+  }
+
+  private boolean areKept(List<Computation> older) {
+    return older.stream().allMatch(work -> computations.find(work.key().id()).isPresent());
   }
 
   private Answer answer(Computation computation, Duration wait) {

@@ -52,6 +52,14 @@ public record Limits(
         @DefaultValue("134217728")
         long memoryBytes,
     @Stated(
+            unit = "byte",
+            meaning =
+                "weight of the results that are kept in the database; beyond it those go that are"
+                    + " cheap to compute again by their weight and long unused; layouts and"
+                    + " requests stay and are not counted")
+        @DefaultValue("2000000000")
+        long storedBytes,
+    @Stated(
             unit = "evaluation",
             meaning =
                 "most evaluations of a magnet's potential, each 17 to 55 nanoseconds on one core,"
@@ -77,6 +85,7 @@ public record Limits(
       waitLongestS,
       waitingComputations,
       memoryBytes,
+      storedBytes,
       preparingWork,
       landscapeBytes
     };

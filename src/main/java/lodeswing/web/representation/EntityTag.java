@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The strong entity tag of a body: 132 bits of its SHA-256 (RFC 9110, section 8.8.3).
+ * The entity tag of a body, strong as a rule: 132 bits of its SHA-256 (RFC 9110, section 8.8.3).
  *
  * @param value with its quotes
  */
@@ -42,15 +42,24 @@ record EntityTag(String value) {
     return new EntityTag(value.substring(0, value.length() - 1) + "-gzip\"");
   }
 
+  /** The same tag as a weak one, for a body that means the same. */
+  EntityTag weak() {
+    return new EntityTag("W/" + value);
+  }
+
   /** Whether If-None-Match names this tag; the comparison is weak (RFC 9110, section 13.1.2). */
   boolean isNamedBy(Enumeration<String> ifNoneMatch) {
     while (ifNoneMatch.hasMoreElements()) {
       String line = ifNoneMatch.nextElement();
-      if (line.strip().equals(STAR) || elements(line).contains(value)) {
+      if (line.strip().equals(STAR) || elements(line).contains(opaque())) {
         return true;
       }
     }
     return false;
+  }
+
+  private String opaque() {
+    return value.substring(value.indexOf('"'));
   }
 
   /** Whether a field is a star or a list of tags. */

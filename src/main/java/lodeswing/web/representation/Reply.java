@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.zip.GZIPOutputStream;
 import lodeswing.job.Answer;
+import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CellText;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -36,17 +37,21 @@ public final class Reply {
   private final byte[] body;
   private final int status;
   private final HttpHeaders headers;
+  private final EntityTag tag;
 
-  private Reply(Representation representation, byte[] body, int status, HttpHeaders headers) {
+  private Reply(
+      Representation representation, byte[] body, int status, HttpHeaders headers, EntityTag tag) {
     this.representation = representation;
     this.body = body;
     this.status = status;
     this.headers = headers;
+    this.tag = tag;
   }
 
   /** An answer with status 200 that nobody may keep, until told otherwise. */
   public static Reply of(Representation representation, byte[] body) {
-    return new Reply(representation, body, 200, new HttpHeaders()).cache(CachePolicy.NO_STORE);
+    return new Reply(representation, body, 200, new HttpHeaders(), EntityTag.of(body))
+        .cache(CachePolicy.NO_STORE);
   }
 
   /** Words as the whole of an answer, safe in a cell of a sheet: {@link CellText#line}. */
@@ -78,9 +83,25 @@ public final class Reply {
     };
   }
 
+  /**
+   * The answer for a JSON body that names the revision of the engine behind it; that of an older
+   * one says so. It keeps the tag that it had before the engine was changed, as a weak one, since
+   * it means the same and is longer by this member (RFC 9110, section 8.8.1).
+   */
+  public static Reply ofResult(Representation form, byte[] json, int revision) {
+    if (revision == ComputationKey.ENGINE_REVISION) {
+      return ofJson(form, json);
+    }
+    String document = new String(json, StandardCharsets.UTF_8);
+    String marked = document.substring(0, document.lastIndexOf('}')) + ",\"olderEngine\":true}";
+    Reply earlier = ofJson(form, json);
+    Reply reply = ofJson(form, marked.getBytes(StandardCharsets.UTF_8));
+    return new Reply(form, reply.body, reply.status, reply.headers, earlier.tag.weak());
+  }
+
   /** This answer with another status. */
   public Reply status(int other) {
-    return new Reply(representation, body, other, headers);
+    return new Reply(representation, body, other, headers, tag);
   }
 
   /** This answer with how long it may be kept. */
@@ -102,7 +123,7 @@ public final class Reply {
   public Reply link(String relation, String url) {
     HttpHeaders more = copy();
     more.add(HttpHeaders.LINK, "<" + url + ">; rel=\"" + relation + "\"");
-    return new Reply(representation, body, status, more);
+    return new Reply(representation, body, status, more, tag);
   }
 
   /** This answer with a name under which a browser saves it. */
@@ -114,7 +135,7 @@ public final class Reply {
   public Reply header(String name, String value) {
     HttpHeaders more = copy();
     more.set(name, value);
-    return new Reply(representation, body, status, more);
+    return new Reply(representation, body, status, more, tag);
   }
 
   private HttpHeaders copy() {
@@ -131,19 +152,16 @@ public final class Reply {
     sent.setContentType(representation.mediaType());
     sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
     sent.add(HttpHeaders.VARY, "Accept");
-    EntityTag tag = EntityTag.of(body);
-    Optional<ByteRange> range = range(request, tag);
+    Optional<ByteRange> range = range(request);
     boolean gzip = gzips(request);
     if (!representation.binary()) {
       sent.add(HttpHeaders.VARY, "Accept-Encoding");
     } else {
       sent.set(HttpHeaders.ACCEPT_RANGES, "bytes");
     }
-    if (gzip) {
-      tag = tag.gzipped();
-    }
-    sent.set(HttpHeaders.ETAG, tag.value());
-    if (isRead(request) && status == 200 && isKnown(request, tag)) {
+    EntityTag sentTag = gzip ? tag.gzipped() : tag;
+    sent.set(HttpHeaders.ETAG, sentTag.value());
+    if (isRead(request) && status == 200 && isKnown(request, sentTag)) {
       sent.remove(HttpHeaders.CONTENT_TYPE);
       return new ResponseEntity<>(sent, HttpStatusCode.valueOf(304));
     }
@@ -166,7 +184,7 @@ public final class Reply {
     return tag.isNamedBy(request.getHeaders(HttpHeaders.IF_NONE_MATCH));
   }
 
-  private Optional<ByteRange> range(HttpServletRequest request, EntityTag tag) {
+  private Optional<ByteRange> range(HttpServletRequest request) {
     String asked = request.getHeader(HttpHeaders.RANGE);
     String condition = request.getHeader(HttpHeaders.IF_RANGE);
     boolean applies =

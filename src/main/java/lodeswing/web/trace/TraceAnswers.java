@@ -13,7 +13,6 @@ import lodeswing.analysis.trace.Samples;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
 import lodeswing.figure.PathThinning;
-import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
 import lodeswing.web.body.Body;
@@ -82,7 +81,7 @@ final class TraceAnswers {
     put(members, "foretoldUntilS", path.foretoldUntil());
     members.put("notReached", words.notReached());
     members.put("notes", words.notes());
-    members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);
+    members.put("engineRevision", (double) request.revision());
   }
 
   /** The rest point, or what ended the motion before; empty while undecided. */

@@ -117,10 +117,12 @@ final class TraceController {
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
     TraceRequest trace = traces.get(traceId);
-    return answers.reply(
+    return answers.replyAsStored(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + traceId, LayoutPlace.STORED),
-        result -> TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        trace,
+        asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
+        (asked, result) ->
+            TraceReplies.of(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 }

@@ -37,7 +37,7 @@ final class TraceReplies {
           Reply.of(
               form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
       case PNG -> Reply.of(form, PngWriter.write(drawing(request, answers), query.get(WIDTH)));
-      default -> Reply.ofJson(form, answers.json());
+      default -> Reply.ofResult(form, answers.json(), request.revision());
     };
   }
 

@@ -11,6 +11,7 @@ import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.rig.Release;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
+import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
@@ -26,6 +27,7 @@ import lodeswing.web.problem.ProblemException;
  * @param sampleIntervalS time between samples
  * @param placingAccuracy how exactly a hand places the bob [mm on the bench]
  * @param thin distance by which a thinned path may differ [mm on the bench]; empty for all samples
+ * @param revision of the engine that answers
  */
 record TraceRequest(
     LayoutDocument layout,
@@ -33,7 +35,9 @@ record TraceRequest(
     double durationS,
     double sampleIntervalS,
     double placingAccuracy,
-    OptionalDouble thin) {
+    OptionalDouble thin,
+    int revision)
+    implements Revised<TraceRequest> {
 
   private static final String KIND = "trace";
 
@@ -62,7 +66,8 @@ record TraceRequest(
         body.findNumber("durationS").orElse(defaults.durationS()),
         body.findNumber("sampleIntervalS").orElse(defaults.sampleIntervalS()),
         body.findNumber("placingAccuracy").orElse(defaults.placingAccuracy()),
-        body.findNumber("thin"));
+        body.findNumber("thin"),
+        ComputationKey.ENGINE_REVISION);
   }
 
   /** The request in its one canonical form, without its layout. */
@@ -91,14 +96,38 @@ record TraceRequest(
 
   /** Names this trace, labels and thinning included. */
   String traceId() {
-    return new ComputationKey("trc", KIND + "|" + stored().toJson()).id();
+    return traceKey().id();
+  }
+
+  private ComputationKey traceKey() {
+    return new ComputationKey("trc", KIND + "|" + stored().toJson(), revision);
+  }
+
+  /** The same, of the revision that an id was made under. */
+  TraceRequest asNamed(String traceId) {
+    return of(traceKey().revisionOf(traceId));
+  }
+
+  @Override
+  public TraceRequest today() {
+    return of(ComputationKey.ENGINE_REVISION);
+  }
+
+  private TraceRequest of(int other) {
+    return new TraceRequest(
+        layout, release, durationS, sampleIntervalS, placingAccuracy, thin, other);
+  }
+
+  @Override
+  public String url() {
+    return "/v1/traces/" + traceId();
   }
 
   /** Names the path alone: labels and thinning do not change it. */
   ComputationKey pathKey() {
     Body physics = canonical().without("thin");
     return new ComputationKey(
-        "pth", KIND + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson());
+        "pth", KIND + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson(), revision);
   }
 
   boolean bench() {

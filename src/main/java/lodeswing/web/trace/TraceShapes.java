@@ -116,7 +116,12 @@ final class TraceShapes {
         .optional("foretoldUntilS", NUMBER, "Until when the path can be foretold for a hand.")
         .required("notReached", new ListShape(TEXT, 0, 10), "Times that were not reached.")
         .required("notes", new ListShape(TEXT, 0, 50), "What to know, in sentences.")
-        .required("engineRevision", NUMBER, "Revision of the engine.")
+        .required("engineRevision", NUMBER, "Revision of the engine that computed it.")
+        .optional(
+            "olderEngine",
+            new FlagShape(),
+            "true where an older revision than today's computed it; the Link header of relation"
+                + " latest-version leads to today's answer.")
         .required("links", new MapShape(TEXT, 50, 40), "Where to go from here.");
   }
 

@@ -56,6 +56,12 @@ final class TraceStore {
                         ProblemCode.NOT_FOUND,
                         "No trace of this id is stored; post it again at /v1/traces.",
                         List.of()));
-    return TraceRequest.of(layouts.get(stored.text("layoutId")), stored);
+    TraceRequest request =
+        TraceRequest.of(layouts.get(stored.text("layoutId")), stored).asNamed(traceId);
+    if (request.revision() != request.today().revision()) {
+      // So that the address of today's answer, which an older one names, leads there.
+      save(request.today());
+    }
+    return request;
   }
 }

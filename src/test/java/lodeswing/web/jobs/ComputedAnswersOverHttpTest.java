@@ -130,7 +130,7 @@ class ComputedAnswersOverHttpTest {
       Response mended = own.given().get("/probe/work?name=kept");
       assertThat(mended.header("Cache-Status"), equalTo("lodeswing; fwd=miss; stored"));
       assertThat(mended.asString(), equalTo(before.asString()));
-      assertThat(own.bean(ResultTable.class).damagedRows(), not(equalTo(0L)));
+      assertThat(own.bean(ResultTable.class).damaged().count(), not(equalTo(0L)));
       assertThat(
           own.bean(ResultTable.class).find(idIn(own)).orElseThrow().bytes(),
           equalTo(before.asByteArray()));
