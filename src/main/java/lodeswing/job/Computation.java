@@ -1,14 +1,36 @@
 package lodeswing.job;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * A piece of work with the name of its result.
  *
  * @param key names the result
  * @param kind the resource it belongs to, such as {@code trace}
  * @param resultUrl where the result can be fetched once it is there
+ * @param recipe in words without blanks how to make the work again from what is stored, the kind
+ *     first; nothing where no other process can make it
  * @param work computes the body
  */
-public record Computation(ComputationKey key, String kind, String resultUrl, Work work) {
+public record Computation(
+    ComputationKey key, String kind, String resultUrl, Optional<List<String>> recipe, Work work) {
+
+  /** Work that only this process can do. */
+  public Computation(ComputationKey key, String kind, String resultUrl, Work work) {
+    this(key, kind, resultUrl, Optional.empty(), work);
+  }
+
+  /**
+   * The same work, which another process can make again.
+   *
+   * @param words what {@link Recipe#remake()} needs, stored already
+   */
+  public Computation remadeFrom(String... words) {
+    List<String> recipe = Stream.concat(Stream.of(kind), Stream.of(words)).toList();
+    return new Computation(key, kind, resultUrl, Optional.of(recipe), work);
+  }
 
   /** Computes a body; the same key must always give the same bytes. */
   @FunctionalInterface
@@ -45,7 +67,7 @@ public record Computation(ComputationKey key, String kind, String resultUrl, Wor
                   progress.report(fraction);
                   other.report(fraction);
                 });
-    return new Computation(key, kind, resultUrl, both);
+    return new Computation(key, kind, resultUrl, recipe, both);
   }
 
   /** The id under which this work can be watched; the same key always has the same one. */

@@ -1,12 +1,10 @@
 package lodeswing.store;
 
 import com.github.benmanes.caffeine.cache.AsyncCache;
-import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -15,13 +13,10 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
-import lodeswing.job.Job;
 import lodeswing.job.JobCancelledException;
-import lodeswing.job.JobLedger;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
@@ -39,11 +34,9 @@ import org.slf4j.LoggerFactory;
  * <p>Each flight knows the flights whose work needs it: none of them loses a result that it waits
  * for by a cancelling, and work that only cancelled flights need ends with them.
  */
-public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
+public final class ComputationCache implements Computations, AutoCloseable {
 
   private static final int BYTES_PER_ENTRY = 256;
-  private static final Duration ENDED_JOBS_ARE_KNOWN_FOR = Duration.ofHours(1);
-  private static final int KNOWN_JOBS = 10_000;
   private static final Duration GRACE = Duration.ofSeconds(2);
   private static final Logger LOG = LoggerFactory.getLogger(ComputationCache.class);
 
@@ -51,7 +44,8 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   private final Clock clock;
   private final ThreadPoolExecutor threads;
   private final AsyncCache<String, StoredResult> memory;
-  private final Cache<String, Flight> flights;
+  private final JobDesk desk;
+  private final Airport airport;
 
   /**
    * A cache in front of a store.
@@ -59,8 +53,10 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
    * @param store outlives the process
    * @param clock tells when jobs begin and end
    * @param size how much is held, computed and waiting at once
+   * @param claims tell whether another process computes a result
+   * @param desk where the work is known as jobs
    */
-  public ComputationCache(ResultStore store, Clock clock, Size size) {
+  public ComputationCache(ResultStore store, Clock clock, Size size, Claims claims, JobDesk desk) {
     this.store = store;
     this.clock = clock;
     var numbers = new AtomicInteger();
@@ -78,12 +74,9 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
             .maximumWeight(size.bytes())
             .<String, StoredResult>weigher((id, result) -> weight(result))
             .buildAsync();
-    this.flights =
-        Caffeine.newBuilder()
-            .executor(Runnable::run)
-            .maximumSize(KNOWN_JOBS)
-            .expireAfterWrite(ENDED_JOBS_ARE_KNOWN_FOR)
-            .build();
+    this.desk = desk;
+    this.airport = new Airport(store, claims, desk);
+    desk.tellLeavers(threads::remove);
   }
 
   /**
@@ -98,7 +91,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
   @Override
   public Answer answer(Computation computation, Duration wait) {
     String id = computation.key().id();
-    var flight = new Flight(computation, this::keep, clock);
+    var flight = new Flight(computation, airport, clock);
     Optional<Flight> asker = ComputingThread.flight();
     asker.ifPresent(asking -> asking.needs(id));
     flight.board(asker);
@@ -115,26 +108,13 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       if (!computation.key().current()) {
         throw new IllegalStateException("only today's engine computes");
       }
-      flights.put(flight.jobId(), flight);
+      desk.put(flight);
       begin(flight);
     } catch (RuntimeException | Error e) {
       flight.crash(e);
       throw e;
     }
     return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
-  }
-
-  private StoredResult keep(StoredResult computed, Duration cost) {
-    StoredResult kept = store.saveIfAbsent(computed, cost).result();
-    store.makeRoom(this::needed);
-    return kept;
-  }
-
-  /** What the work at hand has come from and leads to: nobody is to drop it meanwhile. */
-  private Set<String> needed() {
-    return flights.asMap().values().stream()
-        .flatMap(flight -> flight.needed().stream())
-        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
@@ -168,22 +148,6 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
     return stored.map(result -> new Answer.Ready(result, Answer.Source.STORE));
   }
 
-  @Override
-  public Optional<Job> findJob(String jobId) {
-    return Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
-  }
-
-  @Override
-  public Optional<Job> cancel(String jobId) {
-    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
-    flight.ifPresent(
-        known -> {
-          known.cancel();
-          threads.remove(known);
-        });
-    return flight.map(Flight::snapshot);
-  }
-
   /**
    * Drops what waits and gives begun work a moment to end.
    *
@@ -191,6 +155,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
    */
   @Override
   public void close() {
+    airport.close();
     threads.getQueue().clear();
     threads.shutdown();
     try {
@@ -267,7 +232,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       }
       return new Answer.Ready(result, source);
     } catch (TimeoutException e) {
-      return new Answer.Pending(pending(computation));
+      return desk.pending(computation);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException failure) {
         throw failure;
@@ -276,13 +241,6 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
     } catch (InterruptedException e) {
       throw interrupted(e);
     }
-  }
-
-  private Job pending(Computation computation) {
-    Flight flight = flights.getIfPresent(computation.jobId());
-    return flight == null
-        ? new Flight(computation, (result, cost) -> result, clock).snapshot()
-        : flight.snapshot();
   }
 
   private static int weight(StoredResult result) {

@@ -45,22 +45,23 @@ final class BasinComputations {
   /** The survey of a window, which every other answer needs. */
   Computation survey(BasinRequest request) {
     return new Computation(
-        request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
-        "basin-survey",
-        "/v1/basins/" + request.basinId(),
-        progress -> {
-          Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
-          List<RestPlace> places =
-              landscape.restPoints().list().stream().map(RestPlace::of).toList();
-          var surveyor =
-              new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
-          return new StoredSurvey(
-                  surveyor.survey(progress::report),
-                  limits.followedS(),
-                  PossibleEnds.of(landscape, request.window()),
-                  places)
-              .written();
-        });
+            request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
+            "basin-survey",
+            "/v1/basins/" + request.basinId(),
+            progress -> {
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
+              List<RestPlace> places =
+                  landscape.restPoints().list().stream().map(RestPlace::of).toList();
+              var surveyor =
+                  new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
+              return new StoredSurvey(
+                      surveyor.survey(progress::report),
+                      limits.followedS(),
+                      PossibleEnds.of(landscape, request.window()),
+                      places)
+                  .written();
+            })
+        .remadeFrom(request.basinId());
   }
 
   /**
@@ -71,36 +72,38 @@ final class BasinComputations {
    */
   Computation tile(BasinRequest request, TilePlace place, int size, boolean settled) {
     return new Computation(
-        request.key(
-            "til",
-            "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
-        "basin-tile",
-        "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
-        progress -> {
-          StoredSurvey survey = surveyNow(request);
-          int deepest = survey.survey().servedZoom();
-          if (place.zoom() > deepest) {
-            throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
-          }
-          PixelGrid grid =
-              PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-          return map(request, grid, survey, settled, progress);
-        });
+            request.key(
+                "til",
+                "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
+            "basin-tile",
+            "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
+            progress -> {
+              StoredSurvey survey = surveyNow(request);
+              int deepest = survey.survey().servedZoom();
+              if (place.zoom() > deepest) {
+                throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
+              }
+              PixelGrid grid =
+                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
+              return map(request, grid, survey, settled, progress);
+            })
+        .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled);
   }
 
   /** A picture of the whole window. */
   Computation preview(BasinRequest request, int width, int height) {
     return new Computation(
-        request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
-        "basin-preview",
-        "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
-        progress ->
-            map(
-                request,
-                PixelGrid.whole(request.window(), width, height),
-                surveyNow(request),
-                false,
-                progress));
+            request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
+            "basin-preview",
+            "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
+            progress ->
+                map(
+                    request,
+                    PixelGrid.whole(request.window(), width, height),
+                    surveyNow(request),
+                    false,
+                    progress))
+        .remadeFrom(request.basinId(), "" + width, "" + height);
   }
 
   /** A square picture of the whole window, from memory, the store or computed on this thread. */

@@ -101,15 +101,16 @@ final class OutcomeListComputations {
   /** The work for a list. */
   Computation of(ReleaseList list) {
     return new Computation(
-        list.key(limits.followedS()),
-        KIND,
-        "/v1/outcomes/" + list.listId(),
-        progress -> {
-          Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
-          List<RestPlace> places =
-              landscape.restPoints().list().stream().map(RestPlace::of).toList();
-          return ends(landscape, list, places, progress).written();
-        });
+            list.key(limits.followedS()),
+            KIND,
+            "/v1/outcomes/" + list.listId(),
+            progress -> {
+              Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
+              List<RestPlace> places =
+                  landscape.restPoints().list().stream().map(RestPlace::of).toList();
+              return ends(landscape, list, places, progress).written();
+            })
+        .remadeFrom(list.listId());
   }
 
   private StoredEnds ends(

@@ -56,7 +56,7 @@ public final class ComputedAnswers {
     Reply reply =
         answer instanceof Answer.Ready result
             ? ready.apply(result.result()).source(result.source())
-            : Pending.reply(request, ((Answer.Pending) answer).job(), clock, json);
+            : Pending.reply(request, (Answer.Pending) answer, clock, json);
     Optional<String> applied = preference.applied(answer instanceof Answer.Pending);
     return applied
         .map(confirmed -> reply.header("Preference-Applied", confirmed))

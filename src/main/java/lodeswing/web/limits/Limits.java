@@ -48,6 +48,8 @@ public record Limits(
     @Stated(unit = "computation", meaning = "most computations that may wait for a free core")
         @DefaultValue("200")
         int waitingComputations,
+    @Stated(unit = "stream", meaning = "most streams of events open at once") @DefaultValue("1000")
+        int eventStreams,
     @Stated(unit = "byte", meaning = "weight of the results that are held in memory")
         @DefaultValue("134217728")
         long memoryBytes,
@@ -84,6 +86,7 @@ public record Limits(
       listBytes,
       waitLongestS,
       waitingComputations,
+      eventStreams,
       memoryBytes,
       storedBytes,
       preparingWork,
