@@ -37,8 +37,17 @@ class StoreWiring {
   private static final int CONNECTIONS = 8;
   private static final long PATIENCE_MS = 5000;
 
-  /** Names this run of this process among all that share a database. */
-  private static final String PROCESS = "process-" + UUID.randomUUID();
+  /**
+   * Names a run of a service among all that share a database.
+   *
+   * @param text unlike any other
+   */
+  record RunName(String text) {}
+
+  @Bean
+  RunName runName() {
+    return new RunName("run-" + UUID.randomUUID());
+  }
 
   @Bean
   Clock clock() {
@@ -85,9 +94,9 @@ class StoreWiring {
 
   @Bean
   @Profile("postgres")
-  Claims leasedClaims(JdbcClient database) {
+  Claims leasedClaims(JdbcClient database, RunName run) {
     return new LeasedClaims(
-        database, PROCESS, JobQueue.HEARTBEAT.multipliedBy(JobQueue.MISSED_HEARTBEATS));
+        database, run.text(), JobQueue.HEARTBEAT.multipliedBy(JobQueue.MISSED_HEARTBEATS));
   }
 
   @Bean
@@ -102,6 +111,7 @@ class StoreWiring {
 
   @Bean(initMethod = "start")
   JobQueue jobQueue(
+      RunName run,
       DataSource database,
       JobTable table,
       JobDesk desk,
@@ -114,7 +124,7 @@ class StoreWiring {
     return new JobQueue(
         database,
         new JobQueue.Worker(
-            PROCESS,
+            run.text(),
             cores,
             claims,
             table,

@@ -114,7 +114,11 @@ public final class ComputationCache implements Computations, AutoCloseable {
       flight.crash(e);
       throw e;
     }
-    return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+    // Another process may have computed it meanwhile.
+    return answer instanceof Answer.Ready ready && !flight.isHere()
+        ? new Answer.Ready(ready.result(), Answer.Source.JOINED)
+        : answer;
   }
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
