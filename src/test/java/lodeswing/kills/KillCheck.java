@@ -27,7 +27,7 @@ public final class KillCheck {
 
   private static final int JOBS = 50;
   private static final int KILLS = 20;
-  private static final int LEAST_SIDE = 380;
+  private static final int LEAST_SIDE = 250;
   private static final String MAP =
       "{\"layout\":{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.2,\"height\":0.3,"
           + "\"magnets\":[{\"x\":0.577,\"y\":0,\"strength\":1,\"label\":\"Tide\"},"
@@ -69,8 +69,8 @@ public final class KillCheck {
         for (Replica replica : replicas) {
           replica.awaitReady();
         }
-        Map<String, String> jobs = ask(replicas.get(0), undisturbed.keySet());
-        disturb(replicas, jobs, database);
+        map(replicas.get(0));
+        Map<String, String> jobs = disturb(replicas, List.copyOf(undisturbed.keySet()), database);
         boolean same = compare(replicas, jobs, undisturbed);
         for (Replica replica : replicas) {
           replica.kill();
@@ -114,8 +114,8 @@ public final class KillCheck {
   }
 
   /** The job of each picture. */
-  private Map<String, String> ask(Replica replica, Iterable<String> paths) throws IOException {
-    map(replica);
+  private static Map<String, String> ask(Replica replica, Iterable<String> paths)
+      throws IOException {
     var jobs = new LinkedHashMap<String, String>();
     for (String path : paths) {
       HttpResponse<byte[]> answer = replica.get(path + "&wait=0");
@@ -128,14 +128,18 @@ public final class KillCheck {
     return jobs;
   }
 
-  private void disturb(List<Replica> replicas, Map<String, String> jobs, StoppableDatabase database)
-      throws Exception {
+  private Map<String, String> disturb(
+      List<Replica> replicas, List<String> paths, StoppableDatabase database) throws Exception {
+    boolean killed = happening.equals("kill") || happening.equals("embedded");
+    Map<String, String> jobs = killed ? new LinkedHashMap<>() : ask(replicas.get(0), paths);
     switch (happening) {
       case "kill", "embedded" -> {
         for (int kill = 0; kill < KILLS; kill++) {
           Replica victim = replicas.get(kill % replicas.size());
           victim.awaitReady();
-          Thread.sleep(500);
+          // Some more each time, so that none of the kills finds nothing to spoil.
+          jobs.putAll(ask(victim, paths.subList(kill * JOBS / KILLS, (kill + 1) * JOBS / KILLS)));
+          Thread.sleep(1000);
           System.out.println(
               "kill " + (kill + 1) + ": " + victim.name() + ", open " + open(replicas, jobs));
           victim.kill();
@@ -166,6 +170,7 @@ public final class KillCheck {
       }
       default -> throw new IllegalArgumentException(happening);
     }
+    return jobs;
   }
 
   /** How many jobs have not ended; -1 where nobody can tell at the moment. */
