@@ -165,7 +165,8 @@ class StoreWiring {
     return new ComputationCache(
         store,
         clock,
-        new ComputationCache.Size(limits.memoryBytes(), cores, limits.waitingComputations()),
+        new ComputationCache.Size(
+            limits.memoryBytes(), cores, limits.waitingComputations(), limits.waitingReleases()),
         claims,
         desk);
   }

@@ -12,14 +12,20 @@ import java.util.stream.Stream;
  * @param resultUrl where the result can be fetched once it is there
  * @param recipe in words without blanks how to make the work again from what is stored, the kind
  *     first; nothing where no other process can make it
+ * @param releases what the work costs, about, in releases
  * @param work computes the body
  */
 public record Computation(
-    ComputationKey key, String kind, String resultUrl, Optional<List<String>> recipe, Work work) {
+    ComputationKey key,
+    String kind,
+    String resultUrl,
+    Optional<List<String>> recipe,
+    long releases,
+    Work work) {
 
   /** Work that only this process can do. */
   public Computation(ComputationKey key, String kind, String resultUrl, Work work) {
-    this(key, kind, resultUrl, Optional.empty(), work);
+    this(key, kind, resultUrl, Optional.empty(), 1, work);
   }
 
   /**
@@ -29,7 +35,7 @@ public record Computation(
    */
   public Computation remadeFrom(String... words) {
     List<String> recipe = Stream.concat(Stream.of(kind), Stream.of(words)).toList();
-    return new Computation(key, kind, resultUrl, Optional.of(recipe), work);
+    return new Computation(key, kind, resultUrl, Optional.of(recipe), releases, work);
   }
 
   /** Computes a body; the same key must always give the same bytes. */
@@ -58,6 +64,11 @@ public record Computation(
     void report(double fraction);
   }
 
+  /** The same work, which costs about so many releases. */
+  public Computation costing(long count) {
+    return new Computation(key, kind, resultUrl, recipe, count, work);
+  }
+
   /** The same work, telling another hearer too how far it has come. */
   public Computation alsoTelling(Progress other) {
     Work both =
@@ -67,7 +78,7 @@ public record Computation(
                   progress.report(fraction);
                   other.report(fraction);
                 });
-    return new Computation(key, kind, resultUrl, recipe, both);
+    return new Computation(key, kind, resultUrl, recipe, releases, both);
   }
 
   /** The id under which this work can be watched; the same key always has the same one. */

@@ -2,6 +2,7 @@ package lodeswing.store;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import org.slf4j.Logger;
@@ -15,9 +16,11 @@ final class Airport implements AutoCloseable {
   private final ResultStore store;
   private final Claims claims;
   private final JobDesk desk;
+  private final BiConsumer<Long, Duration> learner;
   private final Elsewhere elsewhere;
 
-  Airport(ResultStore store, Claims claims, JobDesk desk) {
+  Airport(ResultStore store, Claims claims, JobDesk desk, BiConsumer<Long, Duration> learner) {
+    this.learner = learner;
     this.store = store;
     this.claims = claims;
     this.desk = desk;
@@ -38,7 +41,8 @@ final class Airport implements AutoCloseable {
     return claims.shared() ? store.find(flight.resultId()) : Optional.empty();
   }
 
-  StoredResult keep(StoredResult computed, Duration cost) {
+  StoredResult keep(Flight flight, StoredResult computed, Duration cost) {
+    learner.accept(flight.releases(), cost);
     StoredResult kept = store.saveIfAbsent(computed, cost).result();
     store.makeRoom(desk::needed);
     return kept;

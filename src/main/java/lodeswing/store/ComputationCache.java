@@ -5,14 +5,10 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicInteger;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
@@ -20,8 +16,6 @@ import lodeswing.job.JobCancelledException;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * Memory in front of the store, with single flight and a bounded number of computing threads.
@@ -37,12 +31,10 @@ import org.slf4j.LoggerFactory;
 public final class ComputationCache implements Computations, AutoCloseable {
 
   private static final int BYTES_PER_ENTRY = 256;
-  private static final Duration GRACE = Duration.ofSeconds(2);
-  private static final Logger LOG = LoggerFactory.getLogger(ComputationCache.class);
 
   private final ResultStore store;
   private final Clock clock;
-  private final ThreadPoolExecutor threads;
+  private final ComputingThreads threads;
   private final AsyncCache<String, StoredResult> memory;
   private final JobDesk desk;
   private final Airport airport;
@@ -59,15 +51,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
   public ComputationCache(ResultStore store, Clock clock, Size size, Claims claims, JobDesk desk) {
     this.store = store;
     this.clock = clock;
-    var numbers = new AtomicInteger();
-    this.threads =
-        new ThreadPoolExecutor(
-            size.threads(),
-            size.threads(),
-            0,
-            TimeUnit.SECONDS,
-            new ArrayBlockingQueue<>(size.waiting()),
-            task -> new ComputingThread(task, numbers.incrementAndGet()));
+    this.threads = new ComputingThreads(size);
     this.memory =
         Caffeine.newBuilder()
             .executor(Runnable::run)
@@ -75,7 +59,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
             .<String, StoredResult>weigher((id, result) -> weight(result))
             .buildAsync();
     this.desk = desk;
-    this.airport = new Airport(store, claims, desk);
+    this.airport = new Airport(store, claims, desk, threads::learn);
     desk.tellLeavers(threads::remove);
   }
 
@@ -85,11 +69,12 @@ public final class ComputationCache implements Computations, AutoCloseable {
    * @param bytes weight of the results held in memory [byte]
    * @param threads computing threads
    * @param waiting computations that may wait for a thread
+   * @param waitingReleases what may wait for a thread, in releases
    */
-  public record Size(long bytes, int threads, int waiting) {}
+  public record Size(long bytes, int threads, int waiting, long waitingReleases) {}
 
   @Override
-  public Answer answer(Computation computation, Duration wait) {
+  public Answer answer(Computation computation, Duration wait, Urgency urgency) {
     String id = computation.key().id();
     var flight = new Flight(computation, airport, clock);
     Optional<Flight> asker = ComputingThread.flight();
@@ -97,7 +82,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
     flight.board(asker);
     Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, asker);
     if (taken.isPresent()) {
-      return join(taken.get(), wait, computation);
+      return join(taken.get(), wait, computation, urgency);
     }
     try {
       Optional<StoredResult> stored = store.find(id);
@@ -109,7 +94,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
         throw new IllegalStateException("only today's engine computes");
       }
       desk.put(flight);
-      begin(flight);
+      begin(flight, urgency);
     } catch (RuntimeException | Error e) {
       flight.crash(e);
       throw e;
@@ -160,50 +145,43 @@ public final class ComputationCache implements Computations, AutoCloseable {
   @Override
   public void close() {
     airport.close();
-    threads.getQueue().clear();
-    threads.shutdown();
-    try {
-      if (!threads.awaitTermination(GRACE.toMillis(), TimeUnit.MILLISECONDS)) {
-        LOG.info("{} computations were left unfinished", threads.getActiveCount());
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    threads.close();
   }
 
-  private void begin(Flight flight) {
+  private void begin(Flight flight, Urgency urgency) {
     if (Thread.currentThread() instanceof ComputingThread) {
       flight.offer();
       flight.run();
       return;
     }
-    try {
-      threads.execute(flight);
-      flight.offer();
-    } catch (RejectedExecutionException e) {
-      throw new TooMuchWorkException(threads.getQueue().size());
-    }
+    threads.submit(flight, urgency == Urgency.WAITED_FOR);
+    flight.offer();
   }
 
   private Answer join(
-      CompletableFuture<StoredResult> seat, Duration wait, Computation computation) {
+      CompletableFuture<StoredResult> seat,
+      Duration wait,
+      Computation computation,
+      Urgency urgency) {
     boolean computing = Thread.currentThread() instanceof ComputingThread;
     Answer.Source source = seat.isDone() ? Answer.Source.MEMORY : Answer.Source.JOINED;
     if (computing && seat instanceof Landing landing) {
       landing.flight().ifPresent(ComputationCache::claim);
+    } else if (urgency == Urgency.WAITED_FOR && seat instanceof Landing landing) {
+      landing.flight().ifPresent(threads::promote);
     }
     try {
       return await(seat, source, wait, computation);
     } catch (TooMuchWorkException e) {
       if (computing) {
         // The queue had no room for the first caller; this thread needs none.
-        return answer(computation, wait);
+        return answer(computation, wait, urgency);
       }
       throw e;
     } catch (JobCancelledException e) {
       if (computing && !ComputingThread.flight().map(Flight::unwanted).orElse(true)) {
         // It was cancelled in the moment before this thread came to need it.
-        return answer(computation, wait);
+        return answer(computation, wait, urgency);
       }
       throw e;
     }

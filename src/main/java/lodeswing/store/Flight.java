@@ -77,7 +77,7 @@ final class Flight implements Runnable {
       if (finishedAt != null || keeping) {
         return;
       }
-      if (dependants.stream().anyMatch(Flight::waits)) {
+      if (dependants.stream().anyMatch(Flight::isWanted)) {
         throw new JobNeededException();
       }
       cancelled = true;
@@ -85,7 +85,7 @@ final class Flight implements Runnable {
     crash(new JobCancelledException());
   }
 
-  private boolean waits() {
+  private boolean isWanted() {
     return finishedAt == null && !unwanted();
   }
 
@@ -124,12 +124,22 @@ final class Flight implements Runnable {
     return computation.jobId();
   }
 
+  /** What its work costs, about, in releases. */
+  long releases() {
+    return computation.releases();
+  }
+
   String resultId() {
     return computation.key().id();
   }
 
   boolean hasEnded() {
     return finishedAt != null;
+  }
+
+  /** Whether nobody has begun its work. */
+  boolean waits() {
+    return !claimed.get() && !landing.isDone();
   }
 
   /** Whether its work has begun in this process. */
@@ -175,7 +185,7 @@ final class Flight implements Runnable {
       if (!mayKeep()) {
         throw new JobCancelledException();
       }
-      land(airport.keep(computed, Duration.between(started, clock.instant())));
+      land(airport.keep(this, computed, Duration.between(started, clock.instant())));
     } catch (RuntimeException | Error e) {
       crash(e);
     }

@@ -1,5 +1,7 @@
 package lodeswing.store;
 
+import static lodeswing.job.Computations.Urgency.LATER;
+
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerBuilder;
 import com.github.kagkarlsson.scheduler.SchedulerClient;
@@ -139,7 +141,7 @@ public final class JobQueue implements AutoCloseable {
   /** Waits in short breaths: a longer one would have to be interrupted at the end. */
   private boolean finished(Computation computation) {
     while (!closing) {
-      if (worker.computations().answer(computation, BREATH) instanceof Answer.Ready) {
+      if (worker.computations().answer(computation, BREATH, LATER) instanceof Answer.Ready) {
         return true;
       }
     }

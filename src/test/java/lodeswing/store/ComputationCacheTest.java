@@ -85,7 +85,7 @@ class ComputationCacheTest {
     return new ComputationCache(
         store,
         Clock.systemUTC(),
-        new ComputationCache.Size(bytes, threads, waiting),
+        new ComputationCache.Size(bytes, threads, waiting, 1000),
         Claims.alone(),
         desk);
   }
@@ -147,6 +147,39 @@ class ComputationCacheTest {
       gate.countDown();
       cache.answer(work("b", progress -> bytes("")), LONG);
       assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(third, LONG)).source());
+    }
+  }
+
+  @Test
+  void workThatSomebodyWaitsForDoesNotStandBehindJobs() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
+      cache.answer(work("b", progress -> waited(gate)), Duration.ZERO);
+      cache.answer(work("c", progress -> bytes("c")), Duration.ZERO);
+
+      Answer interactive = cache.answer(work("d", progress -> bytes("d")), LONG);
+      assertArrayEquals(bytes("d"), ((Answer.Ready) interactive).result().bytes());
+      Answer promoted = cache.answer(work("c", progress -> bytes("c")), LONG);
+      assertArrayEquals(bytes("c"), ((Answer.Ready) promoted).result().bytes());
+      gate.countDown();
+    }
+  }
+
+  @Test
+  void workIsRefusedByItsCostAndSaysWhenThereIsRoom() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      cache.answer(work("a", progress -> waited(gate)).costing(10_000), Duration.ZERO);
+      awaitState(work("a", progress -> bytes("")), JobState.RUNNING);
+      cache.answer(work("b", progress -> waited(gate)).costing(900), Duration.ZERO);
+      cache.answer(work("c", progress -> bytes("c")).costing(100), Duration.ZERO);
+      var refused =
+          assertThrows(
+              TooMuchWorkException.class,
+              () -> cache.answer(work("d", progress -> bytes("")).costing(1), Duration.ZERO));
+      assertEquals(25, refused.askAgainAfter().toMillis());
+      gate.countDown();
     }
   }
 

@@ -9,12 +9,14 @@ import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -26,6 +28,15 @@ import org.springframework.stereotype.Component;
  */
 @Component
 final class BasinComputations {
+
+  /** About what a survey follows, most of it at small tolerances. */
+  private static final long SURVEY_RELEASES = 30_000;
+
+  /** About how much longer a release is until it has settled; measured on the sample layouts. */
+  private static final int SETTLING = 3;
+
+  /** About how much longer a release of a bench layout takes than a textbook one's. */
+  private static final int BENCH = 5;
 
   private static final Duration TAKES_AT_MOST = Duration.ofHours(1);
 
@@ -40,6 +51,11 @@ final class BasinComputations {
     this.computations = computations;
     this.finders = finders;
     this.limits = limits;
+  }
+
+  /** What a release costs, in releases of a textbook layout. */
+  static long weight(LayoutDocument layout) {
+    return layout.layout() instanceof BenchLayout ? BENCH : 1;
   }
 
   /** The survey of a window, which every other answer needs. */
@@ -61,7 +77,8 @@ final class BasinComputations {
                       places)
                   .written();
             })
-        .remadeFrom(request.basinId());
+        .remadeFrom(request.basinId())
+        .costing(SURVEY_RELEASES * weight(request.layout()));
   }
 
   /**
@@ -87,7 +104,8 @@ final class BasinComputations {
                   PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
               return map(request, grid, survey, settled, progress);
             })
-        .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled);
+        .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
+        .costing((long) size * size * (settled ? SETTLING : 1) * weight(request.layout()));
   }
 
   /** A picture of the whole window. */
@@ -103,7 +121,8 @@ final class BasinComputations {
                     surveyNow(request),
                     false,
                     progress))
-        .remadeFrom(request.basinId(), "" + width, "" + height);
+        .remadeFrom(request.basinId(), "" + width, "" + height)
+        .costing((long) width * height * weight(request.layout()));
   }
 
   /** A square picture of the whole window, from memory, the store or computed on this thread. */

@@ -28,6 +28,10 @@ import org.springframework.stereotype.Component;
 final class OutcomeListComputations {
 
   private static final String KIND = "outcomes";
+
+  /** About how much longer a release takes at the tolerance of lists than at that of maps. */
+  private static final long TIGHT = 4;
+
   private static final String REQUEST_KIND = "outcomes-request";
 
   /** A single release has no pixel that an error may be measured against: as traces, almost. */
@@ -110,7 +114,8 @@ final class OutcomeListComputations {
                   landscape.restPoints().list().stream().map(RestPlace::of).toList();
               return ends(landscape, list, places, progress).written();
             })
-        .remadeFrom(list.listId());
+        .remadeFrom(list.listId())
+        .costing(TIGHT * list.count() * BasinComputations.weight(list.layout()));
   }
 
   private StoredEnds ends(

@@ -40,7 +40,12 @@ final class SummaryComputations {
             "basin-summary",
             request.url(),
             progress -> summarised(request, progress).written())
-        .remadeFrom(request.basin().basinId(), "" + request.side(), "" + request.seed());
+        .remadeFrom(request.basin().basinId(), "" + request.side(), "" + request.seed())
+        .costing(
+            2L
+                * request.side()
+                * request.side()
+                * BasinComputations.weight(request.basin().layout()));
   }
 
   private StoredSummary summarised(SummaryRequest request, Computation.Progress progress) {
