@@ -9,6 +9,7 @@ import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.KeptReplies;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -43,18 +44,21 @@ final class BasinPictureController {
   private final BasinReplies replies;
   private final ComputedAnswers answers;
   private final Limits limits;
+  private final KeptReplies kept;
 
   BasinPictureController(
       BasinStore basins,
       BasinComputations computations,
       BasinReplies replies,
       ComputedAnswers answers,
-      Limits limits) {
+      Limits limits,
+      KeptReplies kept) {
     this.basins = basins;
     this.computations = computations;
     this.replies = replies;
     this.answers = answers;
     this.limits = limits;
+    this.kept = kept;
   }
 
   @GetMapping("/v1/basins/{basinId}/tiles/{z}/{x}/{y}")
@@ -79,7 +83,15 @@ final class BasinPictureController {
         asked ->
             List.of(computations.tile(asked, place, size, settled), computations.survey(asked)),
         (asked, result) ->
-            replies.tile(form, asked, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.reply(
+                request,
+                query,
+                form,
+                result,
+                () ->
+                    replies
+                        .tile(form, asked, place, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/preview")
@@ -99,7 +111,15 @@ final class BasinPictureController {
                 computations.preview(asked, size.width(), size.height()),
                 computations.survey(asked)),
         (asked, result) ->
-            replies.preview(form, asked, size, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.reply(
+                request,
+                query,
+                form,
+                result,
+                () ->
+                    replies
+                        .preview(form, asked, size, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/overlay")
@@ -113,8 +133,14 @@ final class BasinPictureController {
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
-            Reply.of(form, svg(picture(asked, result.bytes()).overlay()))
-                .cache(CachePolicy.IMMUTABLE));
+            kept.reply(
+                request,
+                query,
+                form,
+                result,
+                () ->
+                    Reply.of(form, svg(picture(asked, result.bytes()).overlay()))
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/legend")
@@ -128,7 +154,13 @@ final class BasinPictureController {
         query,
         basin,
         asked -> List.of(computations.survey(asked)),
-        (asked, result) -> legend(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        (asked, result) ->
+            kept.reply(
+                request,
+                query,
+                form,
+                result,
+                () -> legend(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE)));
   }
 
   private static Reply legend(

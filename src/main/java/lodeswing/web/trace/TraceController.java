@@ -14,6 +14,7 @@ import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.KeptReplies;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -42,6 +43,7 @@ final class TraceController {
   private final PreparingCost cost;
   private final ComputedAnswers answers;
   private final Limits limits;
+  private final KeptReplies kept;
 
   TraceController(
       LayoutStore layouts,
@@ -49,13 +51,15 @@ final class TraceController {
       TraceComputations computations,
       PreparingCost cost,
       ComputedAnswers answers,
-      Limits limits) {
+      Limits limits,
+      KeptReplies kept) {
     this.layouts = layouts;
     this.traces = traces;
     this.computations = computations;
     this.cost = cost;
     this.answers = answers;
     this.limits = limits;
+    this.kept = kept;
   }
 
   @PostMapping(path = "/v1/traces", consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -123,6 +127,13 @@ final class TraceController {
         trace,
         asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
         (asked, result) ->
-            TraceReplies.of(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.reply(
+                request,
+                query,
+                form,
+                result,
+                () ->
+                    TraceReplies.of(form, asked, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 }
