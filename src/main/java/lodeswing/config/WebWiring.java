@@ -51,8 +51,8 @@ class WebWiring {
   }
 
   @Bean
-  KeptReplies keptReplies(Limits limits) {
-    return new KeptReplies(limits.replyBytes());
+  KeptReplies keptReplies(Computations computations, Limits limits) {
+    return new KeptReplies(computations, limits.replyBytes());
   }
 
   @Bean

@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import lodeswing.figure.Drawing;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
@@ -72,6 +73,10 @@ final class BasinPictureController {
         QueryParameters.read(
             request, BasinQuery.SIZE, BasinQuery.SETTLED, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, TILE);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     boolean settled = BasinQuery.settled(query, form);
     BasinRequest basin = basins.get(basinId);
     TilePlace place = TilePlace.read(z, x, y);
@@ -83,7 +88,7 @@ final class BasinPictureController {
         asked ->
             List.of(computations.tile(asked, place, size, settled), computations.survey(asked)),
         (asked, result) ->
-            kept.reply(
+            kept.keep(
                 request,
                 query,
                 form,
@@ -100,6 +105,10 @@ final class BasinPictureController {
         QueryParameters.read(
             request, BasinQuery.WIDTH, BasinQuery.HEIGHT, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, PREVIEW);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     BasinQuery.Size size = BasinQuery.Size.of(query, limits);
     return answers.replyAsStored(
@@ -111,7 +120,7 @@ final class BasinPictureController {
                 computations.preview(asked, size.width(), size.height()),
                 computations.survey(asked)),
         (asked, result) ->
-            kept.reply(
+            kept.keep(
                 request,
                 query,
                 form,
@@ -126,6 +135,10 @@ final class BasinPictureController {
   ResponseEntity<byte[]> getBasinOverlay(@PathVariable String basinId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, OVERLAY);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     return answers.replyAsStored(
         request,
@@ -133,7 +146,7 @@ final class BasinPictureController {
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
-            kept.reply(
+            kept.keep(
                 request,
                 query,
                 form,
@@ -148,6 +161,10 @@ final class BasinPictureController {
     QueryParameters query =
         QueryParameters.read(request, LEGEND_WIDTH, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, LEGEND);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     return answers.replyAsStored(
         request,
@@ -155,7 +172,7 @@ final class BasinPictureController {
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
-            kept.reply(
+            kept.keep(
                 request,
                 query,
                 form,

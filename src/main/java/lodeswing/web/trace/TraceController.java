@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
@@ -120,6 +121,10 @@ final class TraceController {
             ? QueryParameters.read(request, TraceReplies.WIDTH)
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     TraceRequest trace = traces.get(traceId);
     return answers.replyAsStored(
         request,
@@ -127,7 +132,7 @@ final class TraceController {
         trace,
         asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
         (asked, result) ->
-            kept.reply(
+            kept.keep(
                 request,
                 query,
                 form,
