@@ -28,8 +28,8 @@ import lodeswing.load.Connection.Response;
 final class MixedLoad {
 
   private static final int CORES = Runtime.getRuntime().availableProcessors();
-  private static final double SUSTAINED_S = 12;
-  private static final double LOADED_S = 30;
+  private static final double SUSTAINED_S = 10;
+  private static final double LOADED_S = 25;
   private static final double OVERLOAD = 3;
   private static final int READERS = 4;
   private static final long BETWEEN_READS_MS = 20;

@@ -118,6 +118,11 @@ public final class Reply {
     return header(HttpHeaders.LOCATION, url);
   }
 
+  /** This answer as what is read at the address of what it made (RFC 9110, section 8.7). */
+  public Reply readAt(String url) {
+    return location(url).header(HttpHeaders.CONTENT_LOCATION, url);
+  }
+
   /** This answer with one more link (RFC 8288). */
   public Reply link(String relation, String url) {
     HttpHeaders more = copy();
@@ -185,7 +190,8 @@ public final class Reply {
     if (!content.representation().binary()) {
       sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);
     }
-    if (isRead(request)) {
+    if (isRead(request) || headers.getFirst(HttpHeaders.CONTENT_LOCATION) != null) {
+      // Of anything else a tag would be taken for that of the resource (section 15.3.2).
       sent.set(HttpHeaders.ETAG, tag.value());
     }
     if (comesInRanges()) {

@@ -86,7 +86,7 @@ final class TraceController {
         request,
         query,
         computations.of(trace, url, place),
-        result -> TraceReplies.of(form, trace, result.bytes(), query).location(url));
+        result -> TraceReplies.of(form, trace, result.bytes(), query).readAt(url));
   }
 
   private LayoutDocument stored(Body read) {

@@ -378,15 +378,28 @@ class CachingOverHttpTest {
   }
 
   @Test
-  void answerToAPostHasNoTagOfAnythingRead() {
-    // RFC 9110, section 15.3.2: a validator would be that of the new resource.
+  void postedTraceIsWhatIsReadWhereItSays() {
+    // RFC 9110, sections 8.7 and 15.3.2; a condition or a range is for reading only.
     SERVICE
         .given()
         .contentType("application/json")
-        .header("If-None-Match", "*")
         .header("Range", "bytes=0-1")
+        .header("Accept-Encoding", "identity")
         .body(BODY_OF_TRACE.formatted(id(layout)))
         .post("/v1/traces?wait=60")
+        .then()
+        .statusCode(200)
+        .header("Content-Location", trace)
+        .header("ETag", tag(trace));
+  }
+
+  @Test
+  void answerToAPostThatIsNoResourceHasNoTag() {
+    SERVICE
+        .given()
+        .contentType("application/json")
+        .body(BODY_OF_TRACE.formatted(id(layout)))
+        .post("/v1/traces?dry-run=true")
         .then()
         .statusCode(200)
         .header("ETag", nullValue());
