@@ -23,10 +23,11 @@ public final class LoadRun {
    */
   public static void main(String[] arguments) throws Exception {
     boolean kept;
-    // Little memory for results, so that it is full before the heap is first looked at.
+    // No maps of its own meanwhile, and little memory for results, so that it is soon full.
     try (var service =
         LoadedService.start(
             Path.of(arguments[0]),
+            "lodeswing.warm-up=false",
             "lodeswing.limits.memory-bytes=8000000",
             "lodeswing.limits.reply-bytes=4000000",
             "lodeswing.limits.waiting-computations=20")) {

@@ -13,7 +13,7 @@ import java.util.stream.DoubleStream;
 final class ReadRate {
 
   private static final int CONNECTIONS = 4;
-  private static final double WARM_UP_S = 5;
+  private static final double WARM_UP_S = 12;
   private static final double ROUND_S = 2;
   private static final int ROUNDS = 5;
 

@@ -89,7 +89,7 @@ final class BasinPictureController {
             List.of(computations.tile(asked, place, size, settled), computations.survey(asked)),
         (asked, result) ->
             kept.keep(
-                request,
+                asked.url() + "/tiles/" + place.path(),
                 query,
                 form,
                 result,
@@ -121,7 +121,7 @@ final class BasinPictureController {
                 computations.survey(asked)),
         (asked, result) ->
             kept.keep(
-                request,
+                asked.url() + "/preview",
                 query,
                 form,
                 result,
@@ -147,7 +147,7 @@ final class BasinPictureController {
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
             kept.keep(
-                request,
+                asked.url() + "/overlay",
                 query,
                 form,
                 result,
@@ -173,7 +173,7 @@ final class BasinPictureController {
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
             kept.keep(
-                request,
+                asked.url() + "/legend",
                 query,
                 form,
                 result,

@@ -42,12 +42,7 @@ public final class KeptReplies {
    * @param form of the answer
    * @param figures of the query that change its bytes
    */
-  private record Key(String path, Representation form, String figures) {
-
-    static Key of(HttpServletRequest request, QueryParameters query, Representation form) {
-      return new Key(request.getRequestURI(), form, query.figures());
-    }
-  }
+  private record Key(String path, Representation form, String figures) {}
 
   /**
    * An answer.
@@ -68,7 +63,8 @@ public final class KeptReplies {
     if (request.getHeader("Prefer") != null || query.find(GeneralParameters.WAIT).isPresent()) {
       return Optional.empty();
     }
-    return Optional.ofNullable(replies.getIfPresent(Key.of(request, query, form)))
+    return Optional.ofNullable(
+            replies.getIfPresent(new Key(request.getRequestURI(), form, query.figures())))
         .filter(Kept::current)
         .flatMap(
             kept ->
@@ -77,14 +73,18 @@ public final class KeptReplies {
                     .map(found -> kept.reply().source(found.source()).to(request)));
   }
 
-  /** The answer made from a result, kept or made now. */
+  /**
+   * The answer made from a result, kept or made now.
+   *
+   * @param path of the resource under the revision of the engine that answers
+   */
   public Reply keep(
-      HttpServletRequest request,
+      String path,
       QueryParameters query,
       Representation form,
       StoredResult result,
       Supplier<Reply> make) {
-    Key key = Key.of(request, query, form);
+    var key = new Key(path, form, query.figures());
     return Optional.ofNullable(replies.getIfPresent(key))
         .filter(kept -> kept.result().equals(result.id()))
         .map(Kept::reply)

@@ -106,16 +106,16 @@ final class TraceController {
 
   @GetMapping("/v1/traces/{traceId}")
   ResponseEntity<byte[]> getTrace(@PathVariable String traceId, HttpServletRequest request) {
-    return answer(traceId, request, DOCUMENT);
+    return answer(traceId, "", request, DOCUMENT);
   }
 
   @GetMapping("/v1/traces/{traceId}/path")
   ResponseEntity<byte[]> getTracePath(@PathVariable String traceId, HttpServletRequest request) {
-    return answer(traceId, request, PICTURE);
+    return answer(traceId, "/path", request, PICTURE);
   }
 
   private ResponseEntity<byte[]> answer(
-      String traceId, HttpServletRequest request, List<Representation> offered) {
+      String traceId, String part, HttpServletRequest request, List<Representation> offered) {
     QueryParameters query =
         offered.equals(PICTURE)
             ? QueryParameters.read(request, TraceReplies.WIDTH)
@@ -133,7 +133,7 @@ final class TraceController {
         asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
         (asked, result) ->
             kept.keep(
-                request,
+                asked.url() + part,
                 query,
                 form,
                 result,
