@@ -60,6 +60,8 @@ final class LoadedService implements AutoCloseable {
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log").toFile())
             .start();
+    // Also where this run is ended from outside.
+    Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
     var service = new LoadedService(folder, port, process);
     service.awaitAnswer();
     return service;
