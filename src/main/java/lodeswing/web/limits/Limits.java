@@ -59,6 +59,9 @@ public record Limits(
     @Stated(unit = "byte", meaning = "weight of the results that are held in memory")
         @DefaultValue("134217728")
         long memoryBytes,
+    @Stated(unit = "byte", meaning = "weight of the written answers that are held in memory")
+        @DefaultValue("67108864")
+        long replyBytes,
     @Stated(
             unit = "byte",
             meaning =
@@ -95,6 +98,7 @@ public record Limits(
       waitingReleases,
       eventStreams,
       memoryBytes,
+      replyBytes,
       storedBytes,
       preparingWork,
       landscapeBytes

@@ -38,7 +38,7 @@ public enum Representation {
     return MediaType.parseMediaType(mediaType);
   }
 
-  /** Whether range requests are served and compression is left out. */
+  /** Whether compression is left out. */
   public boolean binary() {
     return binary;
   }
