@@ -1,6 +1,7 @@
 package lodeswing.config;
 
 import java.util.List;
+import lodeswing.web.correlation.TraceContextFilter;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.EchoRefusal;
 import lodeswing.web.problem.ProblemReportValve;
@@ -20,6 +21,13 @@ import org.springframework.web.filter.CorsFilter;
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(Limits.class)
 class WebWiring {
+
+  @Bean
+  FilterRegistrationBean<TraceContextFilter> traceContext() {
+    var registration = new FilterRegistrationBean<>(new TraceContextFilter());
+    registration.setOrder(Ordered.HIGHEST_PRECEDENCE);
+    return registration;
+  }
 
   @Bean
   FilterRegistrationBean<CorsFilter> crossOrigin(
