@@ -24,8 +24,9 @@ COPY --from=build /layers/application/ ./
 # The vector module cannot be named in a jar's manifest. The heap is a share of the container's memory.
 ENV JAVA_TOOL_OPTIONS="--add-modules=jdk.incubator.vector -Djava.awt.headless=true -XX:MaxRAMPercentage=60 -XX:+ExitOnOutOfMemoryError" \
     LODESWING_DATA_FOLDER=/data
-# The class-data archive: one start up to the point where all is wired, on the very files and the Java that will run.
-RUN java -XX:ArchiveClassesAtExit=lodeswing.jsa -Dspring.context.exit=onRefresh \
+# The class-data archive: one start up to the point where all is wired, on the very files and the Java that will run. A heap
+# as small as theirs, since the archive holds for small pointers only.
+RUN java -Xmx1g -Xlog:cds=error -XX:ArchiveClassesAtExit=lodeswing.jsa -Dspring.context.exit=onRefresh \
       -jar lodeswing.jar --lodeswing.data-folder=/tmp/training \
  && rm -r /tmp/training
 USER 10001:10001
