@@ -29,6 +29,9 @@ function compose(text) {
   const ajv = new Ajv({ strict: false, allErrors: true });
   addFormats(ajv);
   ajv.addFormat("duration", /^(\d+(us|ms|s|m|h))+$/);
+  ajv.addFormat("expose", /^\d+(-\d+)?(\/(tcp|udp))?$/);
+  ajv.addFormat("ports", /^([^:]+:)?(\d+(-\d+)?:)?\d+(-\d+)?(\/(tcp|udp))?$/);
+  ajv.addFormat("subnet_ip_address", /^[0-9a-f.:]+\/\d+$/);
   const document = parse(text);
   const read = ajv.compile(withoutNames(composeSchema));
   const faults = read(document) ? [] : read.errors.map((fault) => `${fault.instancePath} ${fault.message}`);
@@ -56,6 +59,27 @@ function withoutNames(schema) {
   return Object.fromEntries(kept.map(([key, value]) => [key, withoutNames(value)]));
 }
 
+/** The same value, which notes each member that is read: a schema reads what it knows, and nothing else. */
+function watched(value, path, seen) {
+  if (value === null || typeof value !== "object") return value;
+  seen.set(path, new Set());
+  return new Proxy(value, {
+    // Not a plain object, of which the models would make a copy and so read everything.
+    getPrototypeOf: () => (Array.isArray(value) ? Array.prototype : Object.create(Object.prototype)),
+    get(target, key) {
+      seen.get(path).add(key);
+      return typeof key === "string" && Object.hasOwn(target, key) ? watched(target[key], `${path}/${key}`, seen) : Reflect.get(target, key);
+    },
+  });
+}
+
+function unread(value, path, seen) {
+  if (value === null || typeof value !== "object") return [];
+  return Object.keys(value).flatMap((key) =>
+    seen.get(path)?.has(key) ? unread(value[key], `${path}/${key}`, seen) : [`${path}/${key}`],
+  );
+}
+
 /** Resources rendered by Kustomize: each against its kind's schema, then whether they fit each other. */
 async function kubernetes(text) {
   const faults = [];
@@ -71,8 +95,10 @@ async function kubernetes(text) {
       faults.push(`${name}: no schema of ${apiVersion} (${e.code ?? e.message})`);
       continue;
     }
+    const seen = new Map();
     try {
-      new model(resource).validate();
+      new model(watched(resource, "", seen)).validate();
+      faults.push(...unread(resource, "", seen).map((path) => `${name}: its schema knows no ${path}`));
     } catch (e) {
       faults.push(`${name}: ${e.message}`);
     }
