@@ -1,5 +1,7 @@
 package lodeswing.config;
 
+import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.MeterRegistry;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.outcome.OutcomeFinders;
 import org.springframework.boot.health.contributor.Health;
@@ -17,8 +19,12 @@ class LaneWiring {
   }
 
   @Bean
-  OutcomeFinders outcomeFinders(LaneProvider lanes) {
-    return new OutcomeFinders(lanes);
+  OutcomeFinders outcomeFinders(LaneProvider lanes, MeterRegistry meters) {
+    Counter releases =
+        Counter.builder("lodeswing.releases")
+            .description("Releases whose end was sought; those of the warm-up are not counted")
+            .register(meters);
+    return new OutcomeFinders(lanes, releases::increment);
   }
 
   /** Always up: without vectors everything works, only slower. */

@@ -2,7 +2,8 @@ package lodeswing.config;
 
 import java.util.List;
 import lodeswing.job.Computations;
-import lodeswing.store.ComputationCache;
+import lodeswing.store.CountedComputations;
+import lodeswing.web.correlation.TraceContextFilter;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.EchoRefusal;
 import lodeswing.web.problem.ProblemReportValve;
@@ -27,6 +28,13 @@ import org.springframework.web.filter.CorsFilter;
 class WebWiring {
 
   @Bean
+  FilterRegistrationBean<TraceContextFilter> traceContext() {
+    var registration = new FilterRegistrationBean<>(new TraceContextFilter());
+    registration.setOrder(Ordered.HIGHEST_PRECEDENCE);
+    return registration;
+  }
+
+  @Bean
   FilterRegistrationBean<CorsFilter> crossOrigin(
       @Value("${lodeswing.cors.allowed-origins}") List<String> origins, ProblemWriter writer) {
     var filter = new CorsFilter(CrossOriginRules.source(origins));
@@ -44,9 +52,10 @@ class WebWiring {
     return registration;
   }
 
+  /** What all others get where they ask for computations. */
   @Bean
   @Primary
-  Computations timedComputations(ComputationCache computations) {
+  Computations timedComputations(CountedComputations computations) {
     return new TimedComputations(computations);
   }
 

@@ -64,6 +64,11 @@ public record Computation(
     void report(double fraction);
   }
 
+  /** The same result by other means. */
+  public Computation done(Work otherwise) {
+    return new Computation(key, kind, resultUrl, recipe, releases, otherwise);
+  }
+
   /** The same work, which costs about so many releases. */
   public Computation costing(long count) {
     return new Computation(key, kind, resultUrl, recipe, count, work);

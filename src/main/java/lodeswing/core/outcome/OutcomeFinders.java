@@ -1,5 +1,6 @@
 package lodeswing.core.outcome;
 
+import java.util.function.LongConsumer;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
@@ -8,6 +9,7 @@ import lodeswing.core.landscape.Landscape;
 public final class OutcomeFinders {
 
   private final LaneProvider provider;
+  private final LongConsumer drawn;
 
   /**
    * Finders on lanes.
@@ -15,7 +17,18 @@ public final class OutcomeFinders {
    * @param provider what lanes compute with
    */
   public OutcomeFinders(LaneProvider provider) {
+    this(provider, releases -> {});
+  }
+
+  /**
+   * Finders on lanes that tell how much they do.
+   *
+   * @param provider what lanes compute with
+   * @param drawn told, by several threads, numbers of further releases that were followed
+   */
+  public OutcomeFinders(LaneProvider provider, LongConsumer drawn) {
     this.provider = provider;
+    this.drawn = drawn;
   }
 
   /**
@@ -42,8 +55,9 @@ public final class OutcomeFinders {
    */
   public SharedFinder of(
       Landscape landscape, LaneScheme scheme, Tolerance tolerance, double longest) {
-    return new LaneOutcomeFinder(
-        landscape.asFineAs(tolerance), provider, scheme, tolerance, longest, false);
+    return counted(
+        new LaneOutcomeFinder(
+            landscape.asFineAs(tolerance), provider, scheme, tolerance, longest, false));
   }
 
   /**
@@ -55,12 +69,17 @@ public final class OutcomeFinders {
    * @param longest how long a release is followed at most, positive [s on the bench]
    */
   public SharedFinder settling(Landscape landscape, Tolerance tolerance, double longest) {
-    return new LaneOutcomeFinder(
-        landscape.asFineAs(tolerance),
-        provider,
-        LaneScheme.best(landscape.motion()),
-        tolerance,
-        longest,
-        true);
+    return counted(
+        new LaneOutcomeFinder(
+            landscape.asFineAs(tolerance),
+            provider,
+            LaneScheme.best(landscape.motion()),
+            tolerance,
+            longest,
+            true));
+  }
+
+  private SharedFinder counted(SharedFinder finder) {
+    return new CountedFinder(finder, drawn);
   }
 }

@@ -16,6 +16,7 @@ public final class ReleaseQueue {
   private static final int REPORTED_EVERY = 256;
 
   private final AtomicInteger next;
+  private final AtomicInteger told;
   private final int from;
   private final int to;
   private final DoubleConsumer progress;
@@ -29,6 +30,7 @@ public final class ReleaseQueue {
    */
   ReleaseQueue(int from, int to, DoubleConsumer progress) {
     this.next = new AtomicInteger(from);
+    this.told = new AtomicInteger(from);
     this.from = from;
     this.to = to;
     this.progress = progress;
@@ -49,6 +51,12 @@ public final class ReleaseQueue {
       report((double) done / (to - from));
     }
     return release;
+  }
+
+  /** How many were handed out since any thread last asked; all answers together are all of them. */
+  int newlyTaken() {
+    int taken = Math.min(next.get(), to);
+    return Math.max(0, taken - told.getAndAccumulate(taken, Math::max));
   }
 
   private void report(double done) {

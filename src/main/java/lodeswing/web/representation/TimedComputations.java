@@ -20,10 +20,10 @@ public final class TimedComputations implements Computations {
   }
 
   @Override
-  public Answer answer(Computation computation, Duration wait) {
+  public Answer answer(Computation computation, Duration wait, Urgency urgency) {
     Optional<ServerTiming> timing = timing();
     timing.ifPresent(ServerTiming::beforeResult);
-    Answer answer = computations.answer(computation, wait);
+    Answer answer = computations.answer(computation, wait, urgency);
     timing.ifPresent(at -> at.afterResult(name(answer)));
     return answer;
   }
