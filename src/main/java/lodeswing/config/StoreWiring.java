@@ -1,14 +1,10 @@
 package lodeswing.config;
 
 import com.zaxxer.hikari.HikariDataSource;
-import io.micrometer.core.instrument.MeterRegistry;
-import io.micrometer.core.instrument.binder.MeterBinder;
 import java.nio.file.Path;
 import java.time.Clock;
 import lodeswing.job.ResultStore;
-import lodeswing.store.Backlog;
 import lodeswing.store.ComputationCache;
-import lodeswing.store.CountedComputations;
 import lodeswing.store.DataFolder;
 import lodeswing.store.ResultTable;
 import lodeswing.web.limits.Limits;
@@ -17,7 +13,6 @@ import org.springframework.boot.health.contributor.Health;
 import org.springframework.boot.health.contributor.HealthIndicator;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The store, the memory in front of it, and the threads that compute. */
@@ -70,18 +65,5 @@ class StoreWiring {
         store,
         clock,
         new ComputationCache.Size(limits.memoryBytes(), cores, limits.waitingComputations()));
-  }
-
-  /** What all others get where they ask for computations. */
-  @Bean
-  @Primary
-  CountedComputations countedComputations(
-      ComputationCache computations, Clock clock, MeterRegistry meters) {
-    return new CountedComputations(computations, new Backlog(computations, clock, meters), meters);
-  }
-
-  @Bean
-  MeterBinder storeMeters(ResultTable table) {
-    return new StoreMeters(table);
   }
 }
