@@ -56,6 +56,15 @@ class ArchitectureTest {
           .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson..");
 
   @ArchTest
+  static final ArchRule metersStayInStoreAndConfig =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("lodeswing.store..", "lodeswing.config..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("io.micrometer..");
+
+  @ArchTest
   static final ArchRule analysesDoNotKnowTheShell =
       noClasses()
           .that()

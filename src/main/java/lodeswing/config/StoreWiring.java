@@ -1,8 +1,6 @@
 package lodeswing.config;
 
 import com.zaxxer.hikari.HikariDataSource;
-import io.micrometer.core.instrument.MeterRegistry;
-import io.micrometer.core.instrument.binder.MeterBinder;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -14,10 +12,8 @@ import javax.sql.DataSource;
 import lodeswing.job.Computations;
 import lodeswing.job.Recipe;
 import lodeswing.job.ResultStore;
-import lodeswing.store.Backlog;
 import lodeswing.store.Claims;
 import lodeswing.store.ComputationCache;
-import lodeswing.store.CountedComputations;
 import lodeswing.store.DataFolder;
 import lodeswing.store.JobDesk;
 import lodeswing.store.JobQueue;
@@ -173,16 +169,5 @@ class StoreWiring {
             limits.memoryBytes(), cores, limits.waitingComputations(), limits.waitingReleases()),
         claims,
         desk);
-  }
-
-  @Bean
-  CountedComputations countedComputations(
-      ComputationCache computations, JobDesk desk, Clock clock, MeterRegistry meters) {
-    return new CountedComputations(computations, new Backlog(desk, clock, meters), meters);
-  }
-
-  @Bean
-  MeterBinder storeMeters(ResultTable table) {
-    return new StoreMeters(table);
   }
 }

@@ -44,6 +44,9 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   private final Clock clock;
   private final Cache<String, Flight> flights;
 
+  /** Ended flights as jobs: a flight would hold its result for as long. */
+  private final Cache<String, Job> ended;
+
   /** Ids of the jobs that have rows and go on in this process. */
   private final Set<String> kept = ConcurrentHashMap.newKeySet();
 
@@ -68,7 +71,8 @@ public final class JobDesk implements JobLedger, AutoCloseable {
     this.queue = queue;
     this.claims = claims;
     this.clock = clock;
-    this.flights =
+    this.flights = Caffeine.newBuilder().executor(Runnable::run).build();
+    this.ended =
         Caffeine.newBuilder()
             .executor(Runnable::run)
             .maximumSize(KNOWN_JOBS)
@@ -96,8 +100,13 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   /** The job of work that somebody will come back for, which from now on outlives the process. */
   Answer.Pending pending(Computation computation) {
-    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(computation.jobId()));
-    Job job = flight.map(Flight::snapshot).orElseGet(() -> Job.asked(computation, clock.instant()));
+    String jobId = computation.jobId();
+    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
+    Job job =
+        flight
+            .map(Flight::snapshot)
+            .or(() -> Optional.ofNullable(ended.getIfPresent(jobId)))
+            .orElseGet(() -> Job.asked(computation, clock.instant()));
     Optional<String> ask = computation.recipe().map(words -> keep(job, words));
     flight.filter(Flight::hasEnded).ifPresent(this::write);
     return new Answer.Pending(job, ask);
@@ -125,6 +134,9 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   /** Hears that a flight has ended. */
   void ended(Flight flight) {
+    if (flights.asMap().remove(flight.jobId(), flight)) {
+      ended.put(flight.jobId(), flight.snapshot());
+    }
     if (kept.contains(flight.jobId())) {
       try {
         write(flight);
@@ -147,7 +159,8 @@ public final class JobDesk implements JobLedger, AutoCloseable {
     Optional<Job> here = Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
     return here.filter(job -> job.startedAt().isPresent() && job.finishedAt().isEmpty())
         .or(() -> rows.find(jobId))
-        .or(() -> here);
+        .or(() -> here)
+        .or(() -> Optional.ofNullable(ended.getIfPresent(jobId)));
   }
 
   @Override
