@@ -13,6 +13,9 @@ final class UnusableStoreAnalyzer implements FailureAnalyzer {
   /** H2's error code for a database that another process holds. */
   private static final int HELD_BY_ANOTHER_PROCESS = 90020;
 
+  /** The class of SQLSTATE for connections (ISO/IEC 9075-2, table of SQLSTATE classes). */
+  private static final String NO_CONNECTION = "08";
+
   private final Environment environment;
 
   UnusableStoreAnalyzer(Environment environment) {
@@ -26,6 +29,17 @@ final class UnusableStoreAnalyzer implements FailureAnalyzer {
         return new FailureAnalysis(
             String.valueOf(unusable.getMessage()),
             "Make the folder writable, or name another one: --lodeswing.data-folder=FOLDER",
+            failure);
+      }
+      if (cause instanceof SQLException database
+          && String.valueOf(database.getSQLState()).startsWith(NO_CONNECTION)) {
+        return new FailureAnalysis(
+            "The database "
+                + environment.getProperty("spring.datasource.url", "")
+                + " cannot be reached, or refuses this user: "
+                + database.getMessage(),
+            "Start it, or mend spring.datasource.url, spring.datasource.username and"
+                + " spring.datasource.password",
             failure);
       }
       if (cause instanceof SQLException database

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.ServerSocket;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,8 +45,28 @@ class UnusableStoreAnalyzerTest {
     assertTrue(told.contains(file.toString()), told);
   }
 
-  private static String told(Path folder) {
-    RunningService second = RunningService.onFolder(folder, "logging.level.root=OFF");
+  @Test
+  void databaseThatDoesNotAnswerIsNamed(@TempDir Path folder) throws IOException {
+    String url;
+    try (var socket = new ServerSocket(0)) {
+      url = "jdbc:postgresql://127.0.0.1:" + socket.getLocalPort() + "/none";
+    }
+    String told =
+        told(
+            folder,
+            "spring.profiles.active=postgres",
+            "spring.datasource.url=" + url,
+            "spring.datasource.username=club",
+            "spring.datasource.password=club");
+    assertTrue(told.contains("cannot be reached"), told);
+  }
+
+  private static String told(Path folder, String... settings) {
+    RunningService second =
+        RunningService.onFolder(
+            folder,
+            Stream.concat(Stream.of("logging.level.root=OFF"), Stream.of(settings))
+                .toArray(String[]::new));
     Throwable failure = assertThrows(RuntimeException.class, second::start);
     var environment = new StandardEnvironment();
     environment

@@ -160,8 +160,9 @@ public final class KillCheck {
           System.out.println("database stopped, open " + open(replicas, jobs));
           database.stop();
           Thread.sleep(8000);
-          System.out.println(
-              "ready without a database: " + replicas.stream().map(Replica::ready).toList());
+          if (replicas.stream().anyMatch(Replica::ready)) {
+            throw new IllegalStateException("a replica says that it is ready without a database");
+          }
           database.start();
           for (Replica replica : replicas) {
             replica.awaitReady();

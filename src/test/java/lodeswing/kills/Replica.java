@@ -88,7 +88,7 @@ final class Replica implements AutoCloseable {
 
   void awaitReady() throws InterruptedException {
     for (int i = 0; !ready(); i++) {
-      if (i > 600) {
+      if (i > 1200) {
         throw new IllegalStateException(name + " does not become ready");
       }
       Thread.sleep(100);

@@ -114,6 +114,12 @@ public enum ProblemCode {
       "The service has too much to do",
       "More work is waiting than the service takes in.",
       "Wait as many seconds as Retry-After says and ask again."),
+  STORE_AWAY(
+      "store-away",
+      503,
+      "What is stored cannot be reached",
+      "The database does not answer at the moment; nothing of the request was lost or kept.",
+      "Wait as many seconds as Retry-After says and ask again."),
   JOB_CANCELLED(
       "job-cancelled",
       503,
@@ -124,8 +130,9 @@ public enum ProblemCode {
       "job-needed",
       409,
       "The job is needed by another",
-      "Another computation waits for the result of this job, so that it cannot be cancelled.",
-      "Cancel the job that needs it, or let it end."),
+      "Another computation waits for the result of this job, or several asked for it.",
+      "Withdraw by the cancelUrl of the answer that named the job, cancel the job that needs it, or"
+          + " let it end."),
   INTERNAL_FAULT(
       "internal-fault",
       500,

@@ -1,5 +1,6 @@
 package lodeswing.web.problem;
 
+import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.core.NestedExceptionUtils;
+import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.converter.HttpMessageNotReadableException;
@@ -24,6 +26,8 @@ public final class ThrownProblems {
 
   private static final Logger LOG = LoggerFactory.getLogger(ThrownProblems.class);
 
+  private static final Duration STORE_AWAY_FOR = Duration.ofSeconds(5);
+
   private ThrownProblems() {}
 
   /** The problem that an exception stands for; logs it where it is a fault of ours. */
@@ -31,6 +35,11 @@ public final class ThrownProblems {
     for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
       if (cause instanceof ProblemException problem) {
         return problem;
+      }
+      if (cause instanceof DataAccessResourceFailureException) {
+        LOG.warn("The database does not answer: {}", cause.getMessage());
+        return ProblemException.passing(
+            ProblemCode.STORE_AWAY, "The database does not answer.", STORE_AWAY_FOR);
       }
     }
     if (thrown instanceof HttpMessageNotReadableException unreadable) {
