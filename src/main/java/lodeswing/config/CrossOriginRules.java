@@ -28,7 +28,7 @@ final class CrossOriginRules {
   static CorsConfigurationSource source(List<String> origins) {
     var rules = new CorsConfiguration();
     rules.setAllowedOrigins(origins);
-    rules.setAllowedMethods(List.of("GET", "HEAD", "POST"));
+    rules.setAllowedMethods(List.of("GET", "HEAD", "POST", "DELETE"));
     rules.setAllowedHeaders(List.of("*"));
     rules.setExposedHeaders(EXPOSED);
     rules.setMaxAge(Duration.ofHours(1));

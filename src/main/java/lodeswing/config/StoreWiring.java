@@ -1,18 +1,37 @@
 package lodeswing.config;
 
 import com.zaxxer.hikari.HikariDataSource;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.binder.MeterBinder;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import javax.sql.DataSource;
+import lodeswing.job.Computations;
+import lodeswing.job.Recipe;
 import lodeswing.job.ResultStore;
+import lodeswing.store.Backlog;
+import lodeswing.store.Claims;
 import lodeswing.store.ComputationCache;
+import lodeswing.store.CountedComputations;
 import lodeswing.store.DataFolder;
+import lodeswing.store.JobDesk;
+import lodeswing.store.JobQueue;
+import lodeswing.store.JobTable;
+import lodeswing.store.LeasedClaims;
 import lodeswing.store.ResultTable;
+import lodeswing.web.jobs.FailureDocuments;
 import lodeswing.web.limits.Limits;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.health.contributor.Health;
 import org.springframework.boot.health.contributor.HealthIndicator;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Profile;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The store, the memory in front of it, and the threads that compute. */
@@ -20,6 +39,19 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 class StoreWiring {
 
   private static final int CONNECTIONS = 8;
+  private static final long PATIENCE_MS = 5000;
+
+  /**
+   * Names a run of a service among all that share a database.
+   *
+   * @param text unlike any other
+   */
+  record RunName(String text) {}
+
+  @Bean
+  RunName runName() {
+    return new RunName("run-" + UUID.randomUUID());
+  }
 
   @Bean
   Clock clock() {
@@ -32,14 +64,81 @@ class StoreWiring {
   }
 
   @Bean
-  HikariDataSource dataSource(DataFolder folder) {
+  @Profile("!postgres")
+  HikariDataSource embeddedDatabase(DataFolder folder) {
+    return pool(folder.databaseUrl(), "lodeswing", "");
+  }
+
+  @Bean
+  @Profile("postgres")
+  HikariDataSource sharedDatabase(
+      @Value("${spring.datasource.url}") String url,
+      @Value("${spring.datasource.username}") String user,
+      @Value("${spring.datasource.password}") String password) {
+    HikariDataSource pool = pool(url, user, password);
+    pool.setConnectionTimeout(PATIENCE_MS);
+    return pool;
+  }
+
+  private static HikariDataSource pool(String url, String user, String password) {
     var pool = new HikariDataSource();
     pool.setPoolName("store");
-    pool.setJdbcUrl(folder.databaseUrl());
-    pool.setUsername("lodeswing");
-    pool.setPassword("");
+    pool.setJdbcUrl(url);
+    pool.setUsername(user);
+    pool.setPassword(password);
     pool.setMaximumPoolSize(CONNECTIONS);
     return pool;
+  }
+
+  @Bean
+  @Profile("!postgres")
+  Claims noClaims() {
+    return Claims.alone();
+  }
+
+  @Bean
+  @Profile("postgres")
+  Claims leasedClaims(JdbcClient database, RunName run) {
+    return new LeasedClaims(
+        database, run.text(), JobQueue.HEARTBEAT.multipliedBy(JobQueue.MISSED_HEARTBEATS));
+  }
+
+  @Bean
+  JobTable jobTable(JdbcClient database, Clock clock, FailureDocuments documents) {
+    return new JobTable(database, clock, documents);
+  }
+
+  @Bean
+  JobDesk jobDesk(JobTable table, DataSource database, Claims claims, Clock clock) {
+    return new JobDesk(table, JobQueue.entry(database, clock), claims, clock);
+  }
+
+  @Bean(initMethod = "start")
+  JobQueue jobQueue(
+      RunName run,
+      DataSource database,
+      JobTable table,
+      JobDesk desk,
+      Claims claims,
+      List<Recipe> recipes,
+      Computations computations) {
+    Map<String, Recipe> byKind =
+        recipes.stream().collect(Collectors.toUnmodifiableMap(Recipe::kind, recipe -> recipe));
+    int cores = Runtime.getRuntime().availableProcessors();
+    return new JobQueue(
+        database,
+        new JobQueue.Worker(
+            run.text(),
+            cores,
+            claims,
+            table,
+            desk,
+            words ->
+                Optional.ofNullable(byKind.get(words.get(0)))
+                    .orElseThrow()
+                    .remake()
+                    .apply(words.subList(1, words.size())),
+            computations));
   }
 
   @Bean
@@ -59,11 +158,31 @@ class StoreWiring {
   }
 
   @Bean
-  ComputationCache computations(ResultStore store, Clock clock, Limits limits) {
-    int cores = Runtime.getRuntime().availableProcessors();
+  ComputationCache computations(
+      ResultStore store,
+      Clock clock,
+      Limits limits,
+      Claims claims,
+      JobDesk desk,
+      @Value("${lodeswing.computing-threads}") int threads) {
+    int cores = threads > 0 ? threads : Runtime.getRuntime().availableProcessors();
     return new ComputationCache(
         store,
         clock,
-        new ComputationCache.Size(limits.memoryBytes(), cores, limits.waitingComputations()));
+        new ComputationCache.Size(
+            limits.memoryBytes(), cores, limits.waitingComputations(), limits.waitingReleases()),
+        claims,
+        desk);
+  }
+
+  @Bean
+  CountedComputations countedComputations(
+      ComputationCache computations, JobDesk desk, Clock clock, MeterRegistry meters) {
+    return new CountedComputations(computations, new Backlog(desk, clock, meters), meters);
+  }
+
+  @Bean
+  MeterBinder storeMeters(ResultTable table) {
+    return new StoreMeters(table);
   }
 }

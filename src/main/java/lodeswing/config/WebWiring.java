@@ -1,11 +1,15 @@
 package lodeswing.config;
 
 import java.util.List;
+import lodeswing.job.Computations;
+import lodeswing.store.CountedComputations;
 import lodeswing.web.correlation.TraceContextFilter;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.EchoRefusal;
 import lodeswing.web.problem.ProblemReportValve;
 import lodeswing.web.problem.ProblemWriter;
+import lodeswing.web.representation.KeptReplies;
+import lodeswing.web.representation.TimedComputations;
 import org.apache.catalina.core.StandardHost;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -14,6 +18,7 @@ import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Primary;
 import org.springframework.core.Ordered;
 import org.springframework.web.filter.CorsFilter;
 
@@ -37,6 +42,26 @@ class WebWiring {
     var registration = new FilterRegistrationBean<>(filter);
     registration.setOrder(Ordered.HIGHEST_PRECEDENCE + 10);
     return registration;
+  }
+
+  @Bean
+  FilterRegistrationBean<TimingFilter> timing(
+      @Value("${lodeswing.cors.allowed-origins}") List<String> origins) {
+    var registration = new FilterRegistrationBean<>(new TimingFilter(origins));
+    registration.setOrder(Ordered.HIGHEST_PRECEDENCE);
+    return registration;
+  }
+
+  /** What all others get where they ask for computations. */
+  @Bean
+  @Primary
+  Computations timedComputations(CountedComputations computations) {
+    return new TimedComputations(computations);
+  }
+
+  @Bean
+  KeptReplies keptReplies(Computations computations, Limits limits) {
+    return new KeptReplies(computations, limits.replyBytes());
   }
 
   @Bean

@@ -1,5 +1,7 @@
 package lodeswing.job;
 
+import java.util.Optional;
+
 /** What a computation was answered with: the result, or the job that will bring it. */
 public sealed interface Answer {
 
@@ -15,8 +17,9 @@ public sealed interface Answer {
    * The result is still being computed.
    *
    * @param job the work as it stands
+   * @param ask names this asking, so that it can be withdrawn; nothing where none is counted
    */
-  record Pending(Job job) implements Answer {}
+  record Pending(Job job, Optional<String> ask) implements Answer {}
 
   /** Where a result came from. */
   enum Source {

@@ -28,8 +28,53 @@ public record Job(
     String resultUrl,
     Optional<Throwable> failure) {
 
+  private static final double LEAST_TOLD = 0.02;
   private static final long SHORTEST_WAIT_S = 1;
   private static final long LONGEST_WAIT_S = 120;
+
+  /** Work that has just been asked for. */
+  public static Job asked(Computation computation, Instant now) {
+    return new Job(
+        computation.jobId(),
+        computation.kind(),
+        JobState.WAITING,
+        0,
+        now,
+        Optional.empty(),
+        Optional.empty(),
+        computation.resultUrl(),
+        Optional.empty());
+  }
+
+  /**
+   * The same job at its end.
+   *
+   * @param failed why it has no result; nothing where it has one
+   */
+  public Job ended(Optional<Throwable> failed, Instant now) {
+    return new Job(
+        jobId,
+        kind,
+        failed.isEmpty() ? JobState.DONE : JobState.FAILED,
+        failed.isEmpty() ? 1 : progress,
+        submittedAt,
+        startedAt,
+        Optional.of(now),
+        resultUrl,
+        failed);
+  }
+
+  /**
+   * Seconds of work that remain, in proportion to the progress; nothing while too little is done to
+   * tell.
+   */
+  public Optional<Double> remainingSeconds(Instant now) {
+    if (state != JobState.RUNNING || startedAt.isEmpty() || progress < LEAST_TOLD) {
+      return Optional.empty();
+    }
+    double elapsed = Duration.between(startedAt.get(), now).toMillis() / 1000.0;
+    return Optional.of(elapsed * (1 - progress) / progress);
+  }
 
   /**
    * Whole seconds after which it is worth asking again, 1 to 120.

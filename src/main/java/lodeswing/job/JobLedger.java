@@ -12,9 +12,13 @@ public interface JobLedger {
    * Cancels a job that has not ended: it has no result, whoever waits for it is told by a {@link
    * JobCancelledException}, and its work ends when it next tells its progress.
    *
+   * <p>A job that several asked for ends only when the last one of them has withdrawn.
+   *
+   * @param ask the asking that is withdrawn; nothing withdraws the only one
    * @return the job as it stands then, unchanged where it had ended already; nothing if there is
    *     none or it ended too long ago
-   * @throws JobNeededException where another computation that is not cancelled waits for it
+   * @throws JobNeededException where another computation that is not cancelled waits for it, or
+   *     several asked for it and none of them is named
    */
-  Optional<Job> cancel(String jobId);
+  Optional<Job> cancel(String jobId, Optional<String> ask);
 }

@@ -8,4 +8,13 @@ public final class JobNeededException extends RuntimeException {
   public JobNeededException() {
     super("Another computation waits for the result of this one");
   }
+
+  /**
+   * The job is needed.
+   *
+   * @param why in a few words
+   */
+  public JobNeededException(String why) {
+    super(why);
+  }
 }

@@ -1,32 +1,21 @@
 package lodeswing.store;
 
 import com.github.benmanes.caffeine.cache.AsyncCache;
-import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
-import lodeswing.job.Job;
 import lodeswing.job.JobCancelledException;
-import lodeswing.job.JobLedger;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * Memory in front of the store, with single flight and a bounded number of computing threads.
@@ -39,19 +28,16 @@ import org.slf4j.LoggerFactory;
  * <p>Each flight knows the flights whose work needs it: none of them loses a result that it waits
  * for by a cancelling, and work that only cancelled flights need ends with them.
  */
-public final class ComputationCache implements Computations, JobLedger, AutoCloseable {
+public final class ComputationCache implements Computations, AutoCloseable {
 
   private static final int BYTES_PER_ENTRY = 256;
-  private static final Duration ENDED_JOBS_ARE_KNOWN_FOR = Duration.ofHours(1);
-  private static final int KNOWN_JOBS = 10_000;
-  private static final Duration GRACE = Duration.ofSeconds(2);
-  private static final Logger LOG = LoggerFactory.getLogger(ComputationCache.class);
 
   private final ResultStore store;
   private final Clock clock;
-  private final ThreadPoolExecutor threads;
+  private final ComputingThreads threads;
   private final AsyncCache<String, StoredResult> memory;
-  private final Cache<String, Flight> flights;
+  private final JobDesk desk;
+  private final Airport airport;
 
   /**
    * A cache in front of a store.
@@ -59,31 +45,22 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
    * @param store outlives the process
    * @param clock tells when jobs begin and end
    * @param size how much is held, computed and waiting at once
+   * @param claims tell whether another process computes a result
+   * @param desk where the work is known as jobs
    */
-  public ComputationCache(ResultStore store, Clock clock, Size size) {
+  public ComputationCache(ResultStore store, Clock clock, Size size, Claims claims, JobDesk desk) {
     this.store = store;
     this.clock = clock;
-    var numbers = new AtomicInteger();
-    this.threads =
-        new ThreadPoolExecutor(
-            size.threads(),
-            size.threads(),
-            0,
-            TimeUnit.SECONDS,
-            new ArrayBlockingQueue<>(size.waiting()),
-            task -> new ComputingThread(task, numbers.incrementAndGet()));
+    this.threads = new ComputingThreads(size);
     this.memory =
         Caffeine.newBuilder()
             .executor(Runnable::run)
             .maximumWeight(size.bytes())
             .<String, StoredResult>weigher((id, result) -> weight(result))
             .buildAsync();
-    this.flights =
-        Caffeine.newBuilder()
-            .executor(Runnable::run)
-            .maximumSize(KNOWN_JOBS)
-            .expireAfterWrite(ENDED_JOBS_ARE_KNOWN_FOR)
-            .build();
+    this.desk = desk;
+    this.airport = new Airport(store, claims, desk, threads::learn);
+    desk.tellLeavers(threads::remove);
   }
 
   /**
@@ -92,19 +69,20 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
    * @param bytes weight of the results held in memory [byte]
    * @param threads computing threads
    * @param waiting computations that may wait for a thread
+   * @param waitingReleases what may wait for a thread, in releases
    */
-  public record Size(long bytes, int threads, int waiting) {}
+  public record Size(long bytes, int threads, int waiting, long waitingReleases) {}
 
   @Override
-  public Answer answer(Computation computation, Duration wait) {
+  public Answer answer(Computation computation, Duration wait, Urgency urgency) {
     String id = computation.key().id();
-    var flight = new Flight(computation, this::keep, clock);
+    var flight = new Flight(computation, airport, clock);
     Optional<Flight> asker = ComputingThread.flight();
     asker.ifPresent(asking -> asking.needs(id));
     flight.board(asker);
     Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, asker);
     if (taken.isPresent()) {
-      return join(taken.get(), wait, computation);
+      return join(taken.get(), wait, computation, urgency);
     }
     try {
       Optional<StoredResult> stored = store.find(id);
@@ -115,26 +93,17 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       if (!computation.key().current()) {
         throw new IllegalStateException("only today's engine computes");
       }
-      flights.put(flight.jobId(), flight);
-      begin(flight);
+      desk.put(flight);
+      begin(flight, urgency);
     } catch (RuntimeException | Error e) {
       flight.crash(e);
       throw e;
     }
-    return await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
-  }
-
-  private StoredResult keep(StoredResult computed, Duration cost) {
-    StoredResult kept = store.saveIfAbsent(computed, cost).result();
-    store.makeRoom(this::needed);
-    return kept;
-  }
-
-  /** What the work at hand has come from and leads to: nobody is to drop it meanwhile. */
-  private Set<String> needed() {
-    return flights.asMap().values().stream()
-        .flatMap(flight -> flight.needed().stream())
-        .collect(Collectors.toUnmodifiableSet());
+    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+    // Another process may have computed it meanwhile.
+    return answer instanceof Answer.Ready ready && !flight.isHere()
+        ? new Answer.Ready(ready.result(), Answer.Source.JOINED)
+        : answer;
   }
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
@@ -168,22 +137,6 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
     return stored.map(result -> new Answer.Ready(result, Answer.Source.STORE));
   }
 
-  @Override
-  public Optional<Job> findJob(String jobId) {
-    return Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
-  }
-
-  @Override
-  public Optional<Job> cancel(String jobId) {
-    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
-    flight.ifPresent(
-        known -> {
-          known.cancel();
-          threads.remove(known);
-        });
-    return flight.map(Flight::snapshot);
-  }
-
   /**
    * Drops what waits and gives begun work a moment to end.
    *
@@ -191,50 +144,44 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
    */
   @Override
   public void close() {
-    threads.getQueue().clear();
-    threads.shutdown();
-    try {
-      if (!threads.awaitTermination(GRACE.toMillis(), TimeUnit.MILLISECONDS)) {
-        LOG.info("{} computations were left unfinished", threads.getActiveCount());
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    airport.close();
+    threads.close();
   }
 
-  private void begin(Flight flight) {
+  private void begin(Flight flight, Urgency urgency) {
     if (Thread.currentThread() instanceof ComputingThread) {
       flight.offer();
       flight.run();
       return;
     }
-    try {
-      threads.execute(flight);
-      flight.offer();
-    } catch (RejectedExecutionException e) {
-      throw new TooMuchWorkException(threads.getQueue().size());
-    }
+    threads.submit(flight, urgency == Urgency.WAITED_FOR);
+    flight.offer();
   }
 
   private Answer join(
-      CompletableFuture<StoredResult> seat, Duration wait, Computation computation) {
+      CompletableFuture<StoredResult> seat,
+      Duration wait,
+      Computation computation,
+      Urgency urgency) {
     boolean computing = Thread.currentThread() instanceof ComputingThread;
     Answer.Source source = seat.isDone() ? Answer.Source.MEMORY : Answer.Source.JOINED;
     if (computing && seat instanceof Landing landing) {
       landing.flight().ifPresent(ComputationCache::claim);
+    } else if (urgency == Urgency.WAITED_FOR && seat instanceof Landing landing) {
+      landing.flight().ifPresent(threads::promote);
     }
     try {
       return await(seat, source, wait, computation);
     } catch (TooMuchWorkException e) {
       if (computing) {
         // The queue had no room for the first caller; this thread needs none.
-        return answer(computation, wait);
+        return answer(computation, wait, urgency);
       }
       throw e;
     } catch (JobCancelledException e) {
       if (computing && !ComputingThread.flight().map(Flight::unwanted).orElse(true)) {
         // It was cancelled in the moment before this thread came to need it.
-        return answer(computation, wait);
+        return answer(computation, wait, urgency);
       }
       throw e;
     }
@@ -267,7 +214,7 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
       }
       return new Answer.Ready(result, source);
     } catch (TimeoutException e) {
-      return new Answer.Pending(pending(computation));
+      return desk.pending(computation);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException failure) {
         throw failure;
@@ -276,13 +223,6 @@ public final class ComputationCache implements Computations, JobLedger, AutoClos
     } catch (InterruptedException e) {
       throw interrupted(e);
     }
-  }
-
-  private Job pending(Computation computation) {
-    Flight flight = flights.getIfPresent(computation.jobId());
-    return flight == null
-        ? new Flight(computation, (result, cost) -> result, clock).snapshot()
-        : flight.snapshot();
   }
 
   private static int weight(StoredResult result) {

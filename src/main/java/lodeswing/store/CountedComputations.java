@@ -45,11 +45,11 @@ public final class CountedComputations implements Computations {
   }
 
   @Override
-  public Answer answer(Computation computation, Duration wait) {
+  public Answer answer(Computation computation, Duration wait, Urgency urgency) {
     backlog.enter(computation);
     boolean leaves = true;
     try {
-      Answer answer = counted.answer(watched(computation), wait);
+      Answer answer = counted.answer(watched(computation), wait, urgency);
       leaves = answer instanceof Answer.Ready;
       count(answer);
       return answer;
@@ -87,7 +87,7 @@ public final class CountedComputations implements Computations {
   private Computation watched(Computation computation) {
     Computation.Work work = CarriedContext.over(computation.work());
     Computation.Work timed = progress -> timed(computation.kind(), work, progress);
-    return new Computation(computation.key(), computation.kind(), computation.resultUrl(), timed);
+    return computation.done(timed);
   }
 
   private byte[] timed(String kind, Computation.Work work, Computation.Progress progress) {

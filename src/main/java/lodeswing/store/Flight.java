@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.BiFunction;
 import lodeswing.job.Computation;
 import lodeswing.job.Job;
 import lodeswing.job.JobCancelledException;
@@ -27,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class Flight implements Runnable {
 
   private final Computation computation;
-  private final BiFunction<StoredResult, Duration, StoredResult> keep;
+  private final Airport airport;
   private final Clock clock;
   private final Instant submittedAt;
   private final Landing landing = new Landing(this);
@@ -43,10 +42,9 @@ final class Flight implements Runnable {
   private volatile boolean cancelled;
   private boolean keeping;
 
-  Flight(
-      Computation computation, BiFunction<StoredResult, Duration, StoredResult> keep, Clock clock) {
+  Flight(Computation computation, Airport airport, Clock clock) {
     this.computation = computation;
-    this.keep = keep;
+    this.airport = airport;
     this.clock = clock;
     this.submittedAt = clock.instant();
   }
@@ -79,7 +77,7 @@ final class Flight implements Runnable {
       if (finishedAt != null || keeping) {
         return;
       }
-      if (dependants.stream().anyMatch(Flight::waits)) {
+      if (dependants.stream().anyMatch(Flight::isWanted)) {
         throw new JobNeededException();
       }
       cancelled = true;
@@ -87,7 +85,7 @@ final class Flight implements Runnable {
     crash(new JobCancelledException());
   }
 
-  private boolean waits() {
+  private boolean isWanted() {
     return finishedAt == null && !unwanted();
   }
 
@@ -126,11 +124,58 @@ final class Flight implements Runnable {
     return computation.jobId();
   }
 
+  /** What its work costs, about, in releases. */
+  long releases() {
+    return computation.releases();
+  }
+
+  String resultId() {
+    return computation.key().id();
+  }
+
+  boolean hasEnded() {
+    return finishedAt != null;
+  }
+
+  /** Whether nobody has begun its work. */
+  boolean waits() {
+    return !claimed.get() && !landing.isDone();
+  }
+
+  /** Whether its work has begun in this process. */
+  boolean isHere() {
+    return startedAt != null;
+  }
+
+  /** The same flight, to be begun once more: another process has given it up. */
+  Flight again() {
+    claimed.set(false);
+    return this;
+  }
+
   @Override
   public void run() {
     if (landing.isDone() || !claimed.compareAndSet(false, true)) {
       return;
     }
+    try {
+      if (!airport.mayStart(this)) {
+        return;
+      }
+    } catch (RuntimeException | Error e) {
+      crash(e);
+      return;
+    }
+    try {
+      airport.earlier(this).ifPresentOrElse(this::land, this::compute);
+    } catch (RuntimeException | Error e) {
+      crash(e);
+    } finally {
+      airport.leave(this);
+    }
+  }
+
+  private void compute() {
     Instant started = clock.instant();
     startedAt = started;
     try {
@@ -140,7 +185,7 @@ final class Flight implements Runnable {
       if (!mayKeep()) {
         throw new JobCancelledException();
       }
-      land(keep.apply(computed, Duration.between(started, clock.instant())));
+      land(airport.keep(this, computed, Duration.between(started, clock.instant())));
     } catch (RuntimeException | Error e) {
       crash(e);
     }
@@ -154,6 +199,7 @@ final class Flight implements Runnable {
   void land(StoredResult result) {
     progress = 1;
     finishedAt = clock.instant();
+    airport.ended(this);
     landing.complete(result);
     dependants.clear();
     offer();
@@ -168,6 +214,7 @@ final class Flight implements Runnable {
       failure = e;
       finishedAt = clock.instant();
     }
+    airport.ended(this);
     landing.completeExceptionally(e);
     dependants.clear();
     offer();

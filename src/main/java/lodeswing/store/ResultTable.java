@@ -28,6 +28,9 @@ public final class ResultTable implements ResultStore, AutoCloseable {
   /** H2's error codes for a broken file and for what it did not foresee when reading one. */
   private static final Set<Integer> DAMAGE = Set.of(90030, 50000);
 
+  /** PostgreSQL's SQLSTATE for damaged data and damaged indexes (its manual, appendix A). */
+  private static final Set<String> DAMAGED_STATES = Set.of("XX001", "XX002");
+
   private static final String FIND =
       "SELECT id, kind, request, body, digest, engine_revision, created_at"
           + " FROM stored_result WHERE id = :id";
@@ -162,7 +165,8 @@ public final class ResultTable implements ResultStore, AutoCloseable {
   /** Whether a page of the file is broken; anything else is a failure of the database itself. */
   private static boolean isDamage(DataAccessException failure) {
     return failure.getMostSpecificCause() instanceof SQLException cause
-        && DAMAGE.contains(cause.getErrorCode());
+        && (DAMAGE.contains(cause.getErrorCode())
+            || DAMAGED_STATES.contains(String.valueOf(cause.getSQLState())));
   }
 
   private static Row row(ResultSet row, int number) throws SQLException {

@@ -49,7 +49,7 @@ public final class StoreBudget implements AutoCloseable {
   private static final String LEAST_WORTH =
       "SELECT id, weight_bytes FROM stored_result WHERE engine_revision > 0 ORDER BY"
           + " LN(cost_s + 0.001) - LN(weight_bytes + 1.0)"
-          + " - LN(2) * DATEDIFF(SECOND, last_used_at, :now) / 604800.0, id"
+          + " + LN(2) * EXTRACT(EPOCH FROM last_used_at) / 604800.0, id"
           + " FETCH FIRST :count ROWS ONLY";
 
   private static final String DROP = "DELETE FROM stored_result WHERE id = :id";
@@ -136,6 +136,8 @@ public final class StoreBudget implements AutoCloseable {
   }
 
   private void sweep(Supplier<Set<String>> needed) {
+    // Other processes may have stored and dropped results too.
+    total.set(database.sql(TOTAL).query(Long.class).single());
     long before = dropped.sum();
     boolean more = true;
     while (more && total.get() > KEPT_SHARE * budget) {
@@ -149,7 +151,6 @@ public final class StoreBudget implements AutoCloseable {
     List<Candidate> candidates =
         database
             .sql(LEAST_WORTH)
-            .param("now", at(clock.instant()))
             .param("count", BATCH + needed.size())
             .query((row, number) -> new Candidate(row.getString(1), row.getLong(2)))
             .list();

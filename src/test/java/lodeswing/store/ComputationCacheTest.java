@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
@@ -33,6 +34,7 @@ import lodeswing.job.JobState;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -67,9 +69,25 @@ class ComputationCacheTest {
         public void makeRoom(Supplier<Set<String>> needed) {}
       };
 
+  private final JobTable rows =
+      new JobTable(
+          StoredRows.migrated(StoredRows.source(StoredRows.memoryUrl("jobs-" + UUID.randomUUID()))),
+          Clock.systemUTC(),
+          String::valueOf);
+  private final JobDesk desk = new JobDesk(rows, jobId -> {}, Claims.alone(), Clock.systemUTC());
+
+  @AfterEach
+  void closeDesk() {
+    desk.close();
+  }
+
   private ComputationCache cache(long bytes, int threads, int waiting) {
     return new ComputationCache(
-        store, Clock.systemUTC(), new ComputationCache.Size(bytes, threads, waiting));
+        store,
+        Clock.systemUTC(),
+        new ComputationCache.Size(bytes, threads, waiting, 1000),
+        Claims.alone(),
+        desk);
   }
 
   private static Computation work(String name, Computation.Work work) {
@@ -122,13 +140,46 @@ class ComputationCacheTest {
     var gate = new CountDownLatch(1);
     try (var cache = cache(1_000_000, 1, 1)) {
       cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
-      awaitState(cache, work("a", progress -> bytes("")), JobState.RUNNING);
+      awaitState(work("a", progress -> bytes("")), JobState.RUNNING);
       cache.answer(work("b", progress -> waited(gate)), Duration.ZERO);
       Computation third = work("c", progress -> bytes("c"));
       assertThrows(TooMuchWorkException.class, () -> cache.answer(third, Duration.ZERO));
       gate.countDown();
       cache.answer(work("b", progress -> bytes("")), LONG);
       assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(third, LONG)).source());
+    }
+  }
+
+  @Test
+  void workThatSomebodyWaitsForDoesNotStandBehindJobs() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
+      cache.answer(work("b", progress -> waited(gate)), Duration.ZERO);
+      cache.answer(work("c", progress -> bytes("c")), Duration.ZERO);
+
+      Answer interactive = cache.answer(work("d", progress -> bytes("d")), LONG);
+      assertArrayEquals(bytes("d"), ((Answer.Ready) interactive).result().bytes());
+      Answer promoted = cache.answer(work("c", progress -> bytes("c")), LONG);
+      assertArrayEquals(bytes("c"), ((Answer.Ready) promoted).result().bytes());
+      gate.countDown();
+    }
+  }
+
+  @Test
+  void workIsRefusedByItsCostAndSaysWhenThereIsRoom() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      cache.answer(work("a", progress -> waited(gate)).costing(10_000), Duration.ZERO);
+      awaitState(work("a", progress -> bytes("")), JobState.RUNNING);
+      cache.answer(work("b", progress -> waited(gate)).costing(900), Duration.ZERO);
+      cache.answer(work("c", progress -> bytes("c")).costing(100), Duration.ZERO);
+      var refused =
+          assertThrows(
+              TooMuchWorkException.class,
+              () -> cache.answer(work("d", progress -> bytes("")).costing(1), Duration.ZERO));
+      assertEquals(25, refused.askAgainAfter().toMillis());
+      gate.countDown();
     }
   }
 
@@ -204,7 +255,7 @@ class ComputationCacheTest {
                 return ((Answer.Ready) cache.answer(inner, LONG)).result().bytes();
               });
       cache.answer(outer, Duration.ZERO);
-      awaitState(cache, outer, JobState.RUNNING);
+      awaitState(outer, JobState.RUNNING);
       cache.answer(work("filler", progress -> bytes("")), Duration.ZERO);
       var once = new AtomicBoolean();
       beforeFinding =
@@ -301,8 +352,8 @@ class ComputationCacheTest {
             .anyMatch(frame -> frame.getMethodName().equals("join"));
   }
 
-  private static void awaitState(ComputationCache cache, Computation work, JobState state) {
-    while (cache.findJob(work.jobId()).orElseThrow().state() != state) {
+  private void awaitState(Computation work, JobState state) {
+    while (desk.findJob(work.jobId()).orElseThrow().state() != state) {
       Thread.onSpinWait();
     }
   }
@@ -325,7 +376,7 @@ class ComputationCacheTest {
     try (var cache = cache(1_000_000, 1, 10)) {
       Computation work = work("endless", progress -> endless(progress, ended));
       cache.answer(work, Duration.ZERO);
-      awaitState(cache, work, JobState.RUNNING);
+      awaitState(work, JobState.RUNNING);
       var told = new AtomicReference<Throwable>();
       var waiting = new Thread(() -> cache.answer(work, LONG));
       waiting.setUncaughtExceptionHandler((thread, thrown) -> told.set(thrown));
@@ -334,12 +385,14 @@ class ComputationCacheTest {
         Thread.onSpinWait();
       }
 
-      assertEquals(JobState.CANCELLED, cache.cancel(work.jobId()).orElseThrow().state());
+      assertEquals(
+          JobState.CANCELLED, desk.cancel(work.jobId(), Optional.empty()).orElseThrow().state());
 
       ended.await();
       waiting.join();
       assertTrue(told.get() instanceof JobCancelledException);
-      assertEquals(JobState.CANCELLED, cache.cancel(work.jobId()).orElseThrow().state());
+      assertEquals(
+          JobState.CANCELLED, desk.cancel(work.jobId(), Optional.empty()).orElseThrow().state());
       assertEquals(Optional.empty(), cache.find(work.key().id()));
       assertTrue(kept.isEmpty());
       Answer again = cache.answer(work("endless", progress -> bytes("well")), LONG);
@@ -353,13 +406,13 @@ class ComputationCacheTest {
     try (var cache = cache(1_000_000, 1, 10)) {
       Computation silent = work("silent", progress -> waited(gate));
       cache.answer(silent, Duration.ZERO);
-      awaitState(cache, silent, JobState.RUNNING);
-      cache.cancel(silent.jobId());
+      awaitState(silent, JobState.RUNNING);
+      desk.cancel(silent.jobId(), Optional.empty());
       gate.countDown();
       cache.answer(work("next", progress -> bytes("next")), LONG);
 
       assertEquals(1, kept.size());
-      assertEquals(JobState.CANCELLED, cache.findJob(silent.jobId()).orElseThrow().state());
+      assertEquals(JobState.CANCELLED, desk.findJob(silent.jobId()).orElseThrow().state());
     }
   }
 
@@ -368,11 +421,12 @@ class ComputationCacheTest {
     var gate = new CountDownLatch(1);
     try (var cache = cache(1_000_000, 1, 1)) {
       cache.answer(work("a", progress -> waited(gate)), Duration.ZERO);
-      awaitState(cache, work("a", progress -> bytes("")), JobState.RUNNING);
+      awaitState(work("a", progress -> bytes("")), JobState.RUNNING);
       Computation second = work("b", progress -> waited(gate));
       cache.answer(second, Duration.ZERO);
 
-      assertEquals(JobState.CANCELLED, cache.cancel(second.jobId()).orElseThrow().state());
+      assertEquals(
+          JobState.CANCELLED, desk.cancel(second.jobId(), Optional.empty()).orElseThrow().state());
 
       Computation third = work("c", progress -> bytes("c"));
       assertTrue(cache.answer(third, Duration.ZERO) instanceof Answer.Pending);
@@ -389,17 +443,18 @@ class ComputationCacheTest {
       Computation outer =
           work("outer", progress -> ((Answer.Ready) cache.answer(inner, LONG)).result().bytes());
       cache.answer(outer, Duration.ZERO);
-      while (cache.findJob(inner.jobId()).isEmpty()) {
+      while (desk.findJob(inner.jobId()).isEmpty()) {
         Thread.onSpinWait();
       }
-      awaitState(cache, inner, JobState.RUNNING);
+      awaitState(inner, JobState.RUNNING);
 
-      assertThrows(JobNeededException.class, () -> cache.cancel(inner.jobId()));
-      assertEquals(JobState.RUNNING, cache.findJob(inner.jobId()).orElseThrow().state());
+      assertThrows(JobNeededException.class, () -> desk.cancel(inner.jobId(), Optional.empty()));
+      assertEquals(JobState.RUNNING, desk.findJob(inner.jobId()).orElseThrow().state());
 
-      assertEquals(JobState.CANCELLED, cache.cancel(outer.jobId()).orElseThrow().state());
+      assertEquals(
+          JobState.CANCELLED, desk.cancel(outer.jobId(), Optional.empty()).orElseThrow().state());
       ended.await();
-      awaitState(cache, inner, JobState.CANCELLED);
+      awaitState(inner, JobState.CANCELLED);
     }
   }
 
@@ -418,11 +473,11 @@ class ComputationCacheTest {
       Computation outer =
           work("outer", progress -> ((Answer.Ready) cache.answer(inner, LONG)).result().bytes());
       cache.answer(outer, Duration.ZERO);
-      while (cache.findJob(inner.jobId()).isEmpty()) {
+      while (desk.findJob(inner.jobId()).isEmpty()) {
         Thread.onSpinWait();
       }
       cache.answer(inner, Duration.ZERO);
-      cache.cancel(outer.jobId());
+      desk.cancel(outer.jobId(), Optional.empty());
       gate.countDown();
 
       assertArrayEquals(

@@ -9,12 +9,14 @@ import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -26,6 +28,15 @@ import org.springframework.stereotype.Component;
  */
 @Component
 final class BasinComputations {
+
+  /** About what a survey follows, most of it at small tolerances. */
+  private static final long SURVEY_RELEASES = 30_000;
+
+  /** About how much longer a release is until it has settled; measured on the sample layouts. */
+  private static final int SETTLING = 3;
+
+  /** About how much longer a release of a bench layout takes than a textbook one's. */
+  private static final int BENCH = 5;
 
   private static final Duration TAKES_AT_MOST = Duration.ofHours(1);
 
@@ -42,25 +53,32 @@ final class BasinComputations {
     this.limits = limits;
   }
 
+  /** What a release costs, in releases of a textbook layout. */
+  static long weight(LayoutDocument layout) {
+    return layout.layout() instanceof BenchLayout ? BENCH : 1;
+  }
+
   /** The survey of a window, which every other answer needs. */
   Computation survey(BasinRequest request) {
     return new Computation(
-        request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
-        "basin-survey",
-        "/v1/basins/" + request.basinId(),
-        progress -> {
-          Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
-          List<RestPlace> places =
-              landscape.restPoints().list().stream().map(RestPlace::of).toList();
-          var surveyor =
-              new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
-          return new StoredSurvey(
-                  surveyor.survey(progress::report),
-                  limits.followedS(),
-                  PossibleEnds.of(landscape, request.window()),
-                  places)
-              .written();
-        });
+            request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
+            "basin-survey",
+            "/v1/basins/" + request.basinId(),
+            progress -> {
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
+              List<RestPlace> places =
+                  landscape.restPoints().list().stream().map(RestPlace::of).toList();
+              var surveyor =
+                  new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
+              return new StoredSurvey(
+                      surveyor.survey(progress::report),
+                      limits.followedS(),
+                      PossibleEnds.of(landscape, request.window()),
+                      places)
+                  .written();
+            })
+        .remadeFrom(request.basinId())
+        .costing(SURVEY_RELEASES * weight(request.layout()));
   }
 
   /**
@@ -71,36 +89,40 @@ final class BasinComputations {
    */
   Computation tile(BasinRequest request, TilePlace place, int size, boolean settled) {
     return new Computation(
-        request.key(
-            "til",
-            "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
-        "basin-tile",
-        "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
-        progress -> {
-          StoredSurvey survey = surveyNow(request);
-          int deepest = survey.survey().servedZoom();
-          if (place.zoom() > deepest) {
-            throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
-          }
-          PixelGrid grid =
-              PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-          return map(request, grid, survey, settled, progress);
-        });
+            request.key(
+                "til",
+                "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
+            "basin-tile",
+            "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
+            progress -> {
+              StoredSurvey survey = surveyNow(request);
+              int deepest = survey.survey().servedZoom();
+              if (place.zoom() > deepest) {
+                throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
+              }
+              PixelGrid grid =
+                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
+              return map(request, grid, survey, settled, progress);
+            })
+        .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
+        .costing((long) size * size * (settled ? SETTLING : 1) * weight(request.layout()));
   }
 
   /** A picture of the whole window. */
   Computation preview(BasinRequest request, int width, int height) {
     return new Computation(
-        request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
-        "basin-preview",
-        "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
-        progress ->
-            map(
-                request,
-                PixelGrid.whole(request.window(), width, height),
-                surveyNow(request),
-                false,
-                progress));
+            request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
+            "basin-preview",
+            "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
+            progress ->
+                map(
+                    request,
+                    PixelGrid.whole(request.window(), width, height),
+                    surveyNow(request),
+                    false,
+                    progress))
+        .remadeFrom(request.basinId(), "" + width, "" + height)
+        .costing((long) width * height * weight(request.layout()));
   }
 
   /** A square picture of the whole window, from memory, the store or computed on this thread. */

@@ -73,7 +73,7 @@ final class BasinController {
         result ->
             Reply.ofJson(form, answers(basin, result.bytes()).json())
                 .status(status)
-                .location("/v1/basins/" + basin.basinId()));
+                .readAt("/v1/basins/" + basin.basinId()));
   }
 
   private byte[] estimate(BasinRequest basin) {

@@ -3,12 +3,14 @@ package lodeswing.web.basin;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import lodeswing.figure.Drawing;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.KeptReplies;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -43,18 +45,21 @@ final class BasinPictureController {
   private final BasinReplies replies;
   private final ComputedAnswers answers;
   private final Limits limits;
+  private final KeptReplies kept;
 
   BasinPictureController(
       BasinStore basins,
       BasinComputations computations,
       BasinReplies replies,
       ComputedAnswers answers,
-      Limits limits) {
+      Limits limits,
+      KeptReplies kept) {
     this.basins = basins;
     this.computations = computations;
     this.replies = replies;
     this.answers = answers;
     this.limits = limits;
+    this.kept = kept;
   }
 
   @GetMapping("/v1/basins/{basinId}/tiles/{z}/{x}/{y}")
@@ -68,6 +73,10 @@ final class BasinPictureController {
         QueryParameters.read(
             request, BasinQuery.SIZE, BasinQuery.SETTLED, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, TILE);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     boolean settled = BasinQuery.settled(query, form);
     BasinRequest basin = basins.get(basinId);
     TilePlace place = TilePlace.read(z, x, y);
@@ -79,7 +88,15 @@ final class BasinPictureController {
         asked ->
             List.of(computations.tile(asked, place, size, settled), computations.survey(asked)),
         (asked, result) ->
-            replies.tile(form, asked, place, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.keep(
+                asked.url() + "/tiles/" + place.path(),
+                query,
+                form,
+                result,
+                () ->
+                    replies
+                        .tile(form, asked, place, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/preview")
@@ -88,6 +105,10 @@ final class BasinPictureController {
         QueryParameters.read(
             request, BasinQuery.WIDTH, BasinQuery.HEIGHT, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, PREVIEW);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     BasinQuery.Size size = BasinQuery.Size.of(query, limits);
     return answers.replyAsStored(
@@ -99,13 +120,25 @@ final class BasinPictureController {
                 computations.preview(asked, size.width(), size.height()),
                 computations.survey(asked)),
         (asked, result) ->
-            replies.preview(form, asked, size, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.keep(
+                asked.url() + "/preview",
+                query,
+                form,
+                result,
+                () ->
+                    replies
+                        .preview(form, asked, size, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/overlay")
   ResponseEntity<byte[]> getBasinOverlay(@PathVariable String basinId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, OVERLAY);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     return answers.replyAsStored(
         request,
@@ -113,8 +146,14 @@ final class BasinPictureController {
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
-            Reply.of(form, svg(picture(asked, result.bytes()).overlay()))
-                .cache(CachePolicy.IMMUTABLE));
+            kept.keep(
+                asked.url() + "/overlay",
+                query,
+                form,
+                result,
+                () ->
+                    Reply.of(form, svg(picture(asked, result.bytes()).overlay()))
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 
   @GetMapping("/v1/basins/{basinId}/legend")
@@ -122,13 +161,23 @@ final class BasinPictureController {
     QueryParameters query =
         QueryParameters.read(request, LEGEND_WIDTH, BasinQuery.PATTERNS, BasinQuery.LOOK);
     Representation form = Negotiation.choose(request, query, LEGEND);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     BasinRequest basin = basins.get(basinId);
     return answers.replyAsStored(
         request,
         query,
         basin,
         asked -> List.of(computations.survey(asked)),
-        (asked, result) -> legend(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+        (asked, result) ->
+            kept.keep(
+                asked.url() + "/legend",
+                query,
+                form,
+                result,
+                () -> legend(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE)));
   }
 
   private static Reply legend(

@@ -1,8 +1,11 @@
 package lodeswing.web.basin;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.web.body.Body;
@@ -17,10 +20,13 @@ import org.springframework.stereotype.Component;
 final class BasinStore {
 
   private static final String KIND = "basin-request";
+  private static final int HELD_IN_MEMORY = 500;
 
   private final ResultStore store;
   private final LayoutStore layouts;
   private final Clock clock;
+  private final Cache<String, BasinRequest> read =
+      Caffeine.newBuilder().executor(Runnable::run).maximumSize(HELD_IN_MEMORY).build();
 
   BasinStore(ResultStore store, LayoutStore layouts, Clock clock) {
     this.store = store;
@@ -49,6 +55,16 @@ final class BasinStore {
    * @throws ProblemException {@code not-found}
    */
   BasinRequest get(String basinId) {
+    return Optional.ofNullable(read.getIfPresent(basinId))
+        .orElseGet(
+            () -> {
+              BasinRequest request = lookUp(basinId);
+              read.put(basinId, request);
+              return request;
+            });
+  }
+
+  private BasinRequest lookUp(String basinId) {
     Body stored =
         store
             .find(basinId)

@@ -28,6 +28,10 @@ import org.springframework.stereotype.Component;
 final class OutcomeListComputations {
 
   private static final String KIND = "outcomes";
+
+  /** About how much longer a release takes at the tolerance of lists than at that of maps. */
+  private static final long TIGHT = 4;
+
   private static final String REQUEST_KIND = "outcomes-request";
 
   /** A single release has no pixel that an error may be measured against: as traces, almost. */
@@ -101,15 +105,17 @@ final class OutcomeListComputations {
   /** The work for a list. */
   Computation of(ReleaseList list) {
     return new Computation(
-        list.key(limits.followedS()),
-        KIND,
-        "/v1/outcomes/" + list.listId(),
-        progress -> {
-          Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
-          List<RestPlace> places =
-              landscape.restPoints().list().stream().map(RestPlace::of).toList();
-          return ends(landscape, list, places, progress).written();
-        });
+            list.key(limits.followedS()),
+            KIND,
+            "/v1/outcomes/" + list.listId(),
+            progress -> {
+              Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
+              List<RestPlace> places =
+                  landscape.restPoints().list().stream().map(RestPlace::of).toList();
+              return ends(landscape, list, places, progress).written();
+            })
+        .remadeFrom(list.listId())
+        .costing(TIGHT * list.count() * BasinComputations.weight(list.layout()));
   }
 
   private StoredEnds ends(

@@ -80,7 +80,7 @@ final class OutcomeListController {
         request,
         query,
         computations.of(list),
-        result -> reply(form, list, result.bytes(), query).location(url));
+        result -> reply(form, list, result.bytes(), query).readAt(url));
   }
 
   private static boolean isTable(HttpServletRequest request) {

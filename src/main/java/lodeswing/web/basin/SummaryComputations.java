@@ -36,10 +36,16 @@ final class SummaryComputations {
   /** The figures of a map. */
   Computation of(SummaryRequest request) {
     return new Computation(
-        request.key(limits.followedS()),
-        "basin-summary",
-        request.url(),
-        progress -> summarised(request, progress).written());
+            request.key(limits.followedS()),
+            "basin-summary",
+            request.url(),
+            progress -> summarised(request, progress).written())
+        .remadeFrom(request.basin().basinId(), "" + request.side(), "" + request.seed())
+        .costing(
+            2L
+                * request.side()
+                * request.side()
+                * BasinComputations.weight(request.basin().layout()));
   }
 
   private StoredSummary summarised(SummaryRequest request, Computation.Progress progress) {

@@ -26,7 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 @Component
 public final class ComputedAnswers {
 
-  private static final Duration BUSY_FOR = Duration.ofSeconds(5);
+  private static final Duration A_MOMENT = Duration.ofSeconds(1);
 
   private final Computations computations;
   private final Limits limits;
@@ -56,7 +56,7 @@ public final class ComputedAnswers {
     Reply reply =
         answer instanceof Answer.Ready result
             ? ready.apply(result.result()).source(result.source())
-            : Pending.reply(request, ((Answer.Pending) answer).job(), clock, json);
+            : Pending.reply(request, (Answer.Pending) answer, clock, json);
     Optional<String> applied = preference.applied(answer instanceof Answer.Pending);
     return applied
         .map(confirmed -> reply.header("Preference-Applied", confirmed))
@@ -115,7 +115,8 @@ public final class ComputedAnswers {
     try {
       return computations.answer(computation, wait);
     } catch (TooMuchWorkException e) {
-      throw ProblemException.passing(ProblemCode.SERVICE_BUSY, e.getMessage() + ".", BUSY_FOR);
+      throw ProblemException.passing(
+          ProblemCode.SERVICE_BUSY, e.getMessage() + ".", e.askAgainAfter().plus(A_MOMENT));
     } catch (JobCancelledException e) {
       throw JobProblems.cancelled();
     }

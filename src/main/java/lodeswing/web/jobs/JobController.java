@@ -10,6 +10,7 @@ import lodeswing.job.JobNeededException;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.Negotiation;
+import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -18,6 +19,7 @@ import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Shows and cancels jobs. */
@@ -27,12 +29,16 @@ final class JobController {
   private static final List<Representation> OFFERED =
       List.of(Representation.JSON, Representation.CBOR);
 
+  private static final Parameter<String> ASK = Parameter.text("ask", 40);
+
   private final JobLedger ledger;
+  private final JobEvents events;
   private final Clock clock;
   private final JsonMapper json;
 
-  JobController(JobLedger ledger, Clock clock, JsonMapper json) {
+  JobController(JobLedger ledger, JobEvents events, Clock clock, JsonMapper json) {
     this.ledger = ledger;
+    this.events = events;
     this.clock = clock;
     this.json = json;
   }
@@ -46,13 +52,20 @@ final class JobController {
 
   @DeleteMapping("/v1/jobs/{jobId}")
   ResponseEntity<byte[]> cancelJob(@PathVariable String jobId, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request);
+    QueryParameters query = QueryParameters.read(request, ASK);
     Representation form = Negotiation.choose(request, query, OFFERED);
     try {
-      return reply(form, known(ledger.cancel(jobId)), request);
+      return reply(form, known(ledger.cancel(jobId, query.find(ASK))), request);
     } catch (JobNeededException e) {
-      throw JobProblems.needed();
+      throw JobProblems.needed(e);
     }
+  }
+
+  @GetMapping("/v1/jobs/{jobId}/events")
+  SseEmitter streamJob(@PathVariable String jobId, HttpServletRequest request) {
+    Negotiation.choose(request, QueryParameters.read(request), List.of(Representation.EVENTS));
+    known(ledger.findJob(jobId));
+    return events.stream(jobId, Optional.ofNullable(request.getHeader("Last-Event-ID")));
   }
 
   private static Job known(Optional<Job> job) {
@@ -65,7 +78,8 @@ final class JobController {
   }
 
   private ResponseEntity<byte[]> reply(Representation form, Job job, HttpServletRequest request) {
-    Reply reply = Reply.ofJson(form, json.writeValueAsBytes(JobDocument.of(job)));
+    Reply reply =
+        Reply.ofJson(form, json.writeValueAsBytes(JobDocument.of(job, Optional.empty(), clock)));
     return (job.state().ended()
             ? reply
             : reply.header("Retry-After", Pending.retryAfter(job, clock)))

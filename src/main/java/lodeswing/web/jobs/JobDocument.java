@@ -1,10 +1,10 @@
 package lodeswing.web.jobs;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import lodeswing.job.Job;
-import lodeswing.web.problem.Problem;
 
 /**
  * A job as clients read it; members that are not known yet are left out.
@@ -13,10 +13,12 @@ import lodeswing.web.problem.Problem;
  * @param kind the resource its result belongs to
  * @param state waiting, running, done, failed or cancelled
  * @param progress fraction done, 0 to 1
+ * @param remainingS seconds of work that remain, as far as the progress tells
  * @param submittedAt when it was asked for
  * @param startedAt when work on it began
  * @param finishedAt when it ended
  * @param resultUrl where the result is or will be
+ * @param cancelUrl where this asking can be withdrawn
  * @param problem why it has no result
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -25,22 +27,26 @@ record JobDocument(
     String kind,
     String state,
     double progress,
+    Optional<Double> remainingS,
     Instant submittedAt,
     Optional<Instant> startedAt,
     Optional<Instant> finishedAt,
     String resultUrl,
-    Optional<Problem> problem) {
+    Optional<String> cancelUrl,
+    Optional<Object> problem) {
 
-  static JobDocument of(Job job) {
+  static JobDocument of(Job job, Optional<String> ask, Clock clock) {
     return new JobDocument(
         job.jobId(),
         job.kind(),
         job.state().word(),
         job.progress(),
+        job.remainingSeconds(clock.instant()).map(seconds -> Math.rint(seconds * 10) / 10),
         job.submittedAt(),
         job.startedAt(),
         job.finishedAt(),
         job.resultUrl(),
-        job.failure().map(failure -> Problem.of(JobProblems.of(failure))));
+        ask.map(name -> "/v1/jobs/" + job.jobId() + "?ask=" + name),
+        job.failure().map(JobProblems::document));
   }
 }

@@ -3,9 +3,13 @@ package lodeswing.web.jobs;
 import java.time.Duration;
 import java.util.List;
 import lodeswing.job.JobCancelledException;
+import lodeswing.job.JobNeededException;
+import lodeswing.job.RecordedFailure;
+import lodeswing.web.problem.Problem;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.problem.ThrownProblems;
+import tools.jackson.databind.util.RawValue;
 
 /** What keeps a job from a result, as a problem. */
 final class JobProblems {
@@ -23,15 +27,24 @@ final class JobProblems {
   }
 
   /** For whoever wants to cancel a job that another computation waits for. */
-  static ProblemException needed() {
+  static ProblemException needed(JobNeededException why) {
     return new ProblemException(
         ProblemCode.JOB_NEEDED,
-        "Another computation waits for the result of this job; it goes on.",
+        why.getMessage()
+            + "; it goes on. Whoever asked withdraws by DELETE at the cancelUrl of the answer"
+            + " that named the job.",
         List.of());
   }
 
   /** For whoever looks at a job that ended without a result. */
   static ProblemException of(Throwable failure) {
     return failure instanceof JobCancelledException ? cancelled() : ThrownProblems.of(failure);
+  }
+
+  /** The problem document, or its JSON where it was written down. */
+  static Object document(Throwable failure) {
+    return failure instanceof RecordedFailure recorded
+        ? new RawValue(recorded.document())
+        : Problem.of(of(failure));
   }
 }

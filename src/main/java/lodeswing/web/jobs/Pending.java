@@ -3,6 +3,7 @@ package lodeswing.web.jobs;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import lodeswing.job.Answer;
 import lodeswing.job.Job;
 import lodeswing.web.problem.ErrorForm;
 import lodeswing.web.representation.Reply;
@@ -15,13 +16,17 @@ final class Pending {
   private Pending() {}
 
   /** 202 with the job's address; one line of text where the request wants its errors so. */
-  static Reply reply(HttpServletRequest request, Job job, Clock clock, JsonMapper json) {
+  static Reply reply(
+      HttpServletRequest request, Answer.Pending pending, Clock clock, JsonMapper json) {
+    Job job = pending.job();
     ErrorForm form = ErrorForm.of(request);
     String seconds = retryAfter(job, clock);
     Reply reply =
         form.asLine()
             ? Reply.of(Representation.TEXT, ("PENDING " + seconds).getBytes(StandardCharsets.UTF_8))
-            : Reply.of(Representation.JSON, json.writeValueAsBytes(JobDocument.of(job)));
+            : Reply.of(
+                Representation.JSON,
+                json.writeValueAsBytes(JobDocument.of(job, pending.ask(), clock)));
     return reply
         .status(form.status(202))
         .location("/v1/jobs/" + job.jobId())

@@ -48,9 +48,20 @@ public record Limits(
     @Stated(unit = "computation", meaning = "most computations that may wait for a free core")
         @DefaultValue("200")
         int waitingComputations,
+    @Stated(
+            unit = "release",
+            meaning =
+                "most work that may wait for a free core, as it is estimated before it begins")
+        @DefaultValue("20000000")
+        long waitingReleases,
+    @Stated(unit = "stream", meaning = "most streams of events open at once") @DefaultValue("1000")
+        int eventStreams,
     @Stated(unit = "byte", meaning = "weight of the results that are held in memory")
         @DefaultValue("134217728")
         long memoryBytes,
+    @Stated(unit = "byte", meaning = "weight of the written answers that are held in memory")
+        @DefaultValue("67108864")
+        long replyBytes,
     @Stated(
             unit = "byte",
             meaning =
@@ -84,7 +95,10 @@ public record Limits(
       listBytes,
       waitLongestS,
       waitingComputations,
+      waitingReleases,
+      eventStreams,
       memoryBytes,
+      replyBytes,
       storedBytes,
       preparingWork,
       landscapeBytes

@@ -19,10 +19,18 @@ public final class PendingAnswer {
           .required("kind", TEXT, "The resource its result belongs to.")
           .required("state", TEXT, "waiting, running, done, failed or cancelled.")
           .required("progress", NumberShape.between(0, 1), "Fraction done.")
+          .optional(
+              "remainingS",
+              NumberShape.between(0, 1e9),
+              "Seconds of work that remain, in proportion to the progress.")
           .required("submittedAt", TEXT, "When it was asked for (RFC 3339).")
           .optional("startedAt", TEXT, "When work on it began.")
           .optional("finishedAt", TEXT, "When it ended.")
           .required("resultUrl", TEXT, "Where the result is or will be.")
+          .optional(
+              "cancelUrl",
+              TEXT,
+              "Where DELETE withdraws this asking; the job ends when the last one has withdrawn.")
           .build();
 
   /** 202 with the job that computes. */

@@ -105,12 +105,32 @@ class ServiceOperations {
         "Cancel a job",
         "Ends a computation that has not ended: nothing of it is kept, whoever waits for it gets the"
             + " problem job-cancelled, and asking again computes it anew. Answers the job as it"
-            + " stands; one that has ended stays as it is. A job that another computation waits for"
-            + " goes on: 409 with the problem job-needed.",
-        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+            + " stands; one that has ended stays as it is. A job that several asked for ends"
+            + " when the last of them has withdrawn by its cancelUrl. One that another computation"
+            + " waits for goes on: 409 with the problem job-needed.",
+        List.of(
+            new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1"),
+            new ParameterText(
+                "ask",
+                false,
+                new TextShape(40),
+                "Which asking is withdrawn, as in cancelUrl; needed where several asked.",
+                "ask-1")),
         Optional.empty(),
         List.of(ok(PendingAnswer.JOB, DOCUMENT)),
         List.of(404, 409));
+  }
+
+  @Bean
+  OperationDescription describeStreamJob() {
+    return reading(
+        "streamJob",
+        "Follow a job",
+        "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
+            + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
+            + " that event did not tell yet.",
+        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+        ok(PendingAnswer.JOB, List.of(Representation.EVENTS)));
   }
 
   private static AnswerText ok(ObjectShape answer, List<Representation> forms) {

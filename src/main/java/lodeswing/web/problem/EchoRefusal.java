@@ -13,6 +13,11 @@ import org.apache.catalina.valves.ValveBase;
  */
 public final class EchoRefusal extends ValveBase {
 
+  /** A valve that lets answers be written later, as streams of events are. */
+  public EchoRefusal() {
+    super(true);
+  }
+
   private static final String ECHO = "TRACE";
   private static final String NOT_OFFERED = "ECHO";
 

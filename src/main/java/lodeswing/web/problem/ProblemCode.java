@@ -60,6 +60,12 @@ public enum ProblemCode {
       "No offered representation is acceptable",
       "The resource does not come in the form that the format parameter or Accept asks for.",
       "Ask for one of the forms that the detail names."),
+  PRECONDITION_FAILED(
+      "precondition-failed",
+      412,
+      "The content is another one",
+      "If-Match names tags that the content does not have now.",
+      "Ask again without If-Match, or with the tag that ETag gives."),
   BODY_TOO_LARGE(
       "body-too-large",
       413,

@@ -1,6 +1,7 @@
 package lodeswing.web.representation;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -24,7 +25,9 @@ final class AcceptedCoding {
           continue;
         }
         double quality = matcher.group(2) == null ? 1 : Double.parseDouble(matcher.group(2));
-        if (matcher.group(1).equalsIgnoreCase("gzip")) {
+        // An older name of the same coding (RFC 9110, section 8.4.1.3).
+        String coding = matcher.group(1).toLowerCase(Locale.ROOT).replaceFirst("^x-", "");
+        if (coding.equals("gzip")) {
           named = quality;
         } else if (matcher.group(1).equals("*")) {
           star = quality;

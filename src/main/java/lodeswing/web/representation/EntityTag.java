@@ -7,6 +7,7 @@ import java.util.Base64;
 import java.util.Enumeration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,7 +19,7 @@ import java.util.regex.Pattern;
 record EntityTag(String value) {
 
   private static final String STAR = "*";
-  private static final String TAG = "(?:W/)?(\"[\\x21\\x23-\\x7e\\x80-\\xff]*+\")";
+  private static final String TAG = "(W/)?(\"[\\x21\\x23-\\x7e\\x80-\\xff]*+\")";
   private static final String SPACE = "[ \\t]*+";
 
   /** An element of a list, perhaps empty, and what ends it (RFC 9110, section 5.6.1). */
@@ -58,6 +59,26 @@ record EntityTag(String value) {
     return false;
   }
 
+  /** Whether If-Match names this tag; the comparison is strong (RFC 9110, section 13.1.1). */
+  boolean isExactlyNamedBy(Enumeration<String> ifMatch) {
+    while (ifMatch.hasMoreElements()) {
+      String line = ifMatch.nextElement();
+      if (line.strip().equals(STAR) || (isStrong() && strongElements(line).contains(value))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether If-Range holds this tag (RFC 9110, section 13.1.5); a date never does. */
+  boolean isExactly(String ifRange) {
+    return isStrong() && ifRange.strip().equals(value);
+  }
+
+  private boolean isStrong() {
+    return value.startsWith("\"");
+  }
+
   private String opaque() {
     return value.substring(value.indexOf('"'));
   }
@@ -67,14 +88,23 @@ record EntityTag(String value) {
     return field.strip().equals(STAR) || !elements(field).isEmpty();
   }
 
-  /** The tags of a list; none where the field is anything else. */
+  /** The tags of a list without their weakness; none where the field is anything else. */
   private static List<String> elements(String field) {
+    return elements(field, weak -> true);
+  }
+
+  private static List<String> strongElements(String field) {
+    return elements(field, weak -> !weak);
+  }
+
+  private static List<String> elements(String field, Predicate<Boolean> wanted) {
     Matcher element = ELEMENT.matcher(field);
     List<String> tags = new ArrayList<>();
     boolean whole = false;
     while (!whole && element.find()) {
-      Optional.ofNullable(element.group(1)).ifPresent(tags::add);
-      whole = String.valueOf(element.group(2)).isEmpty();
+      boolean weak = element.group(1) != null;
+      Optional.ofNullable(element.group(2)).filter(tag -> wanted.test(weak)).ifPresent(tags::add);
+      whole = String.valueOf(element.group(3)).isEmpty();
     }
     return whole ? tags : List.of();
   }

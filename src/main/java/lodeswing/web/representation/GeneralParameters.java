@@ -2,6 +2,7 @@ package lodeswing.web.representation;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The query parameters that every resource knows. */
 public final class GeneralParameters {
@@ -37,6 +38,10 @@ public final class GeneralParameters {
 
   /** Has no effect and is in no key: lets a sheet force a refresh. */
   public static final Parameter<String> CB = Parameter.of("cb", "anything", Optional::of);
+
+  /** Names of those that leave the bytes of an answer in a given form as they are. */
+  static final Set<String> WITHOUT_EFFECT_ON_BYTES =
+      Set.of(FORMAT.name(), LANG.name(), ERRORS.name(), WAIT.name(), CB.name());
 
   private GeneralParameters() {}
 

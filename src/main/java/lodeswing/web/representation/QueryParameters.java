@@ -3,6 +3,7 @@ package lodeswing.web.representation;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lodeswing.web.problem.ProblemException;
 
 /**
@@ -28,6 +29,16 @@ public final class QueryParameters {
     QueryReading reading = QueryReading.of(request, name -> false, known);
     reading.refuseIfAny();
     return reading.parameters();
+  }
+
+  /** The values that change the bytes of an answer beside its form, alike in any order. */
+  String figures() {
+    if (values.isEmpty()) {
+      return "";
+    }
+    var figures = new TreeMap<>(values);
+    figures.keySet().removeAll(GeneralParameters.WITHOUT_EFFECT_ON_BYTES);
+    return figures.toString();
   }
 
   /** The value of a parameter that is required or has a default. */

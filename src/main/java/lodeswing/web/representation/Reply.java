@@ -1,21 +1,18 @@
 package lodeswing.web.representation;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.zip.GZIPOutputStream;
 import lodeswing.job.Answer;
 import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CellText;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ResponseEntity;
@@ -25,32 +22,33 @@ import org.springframework.http.ResponseEntity;
  *
  * <p>Text forms are gzipped here and not by the server, which leaves everything with a strong tag
  * uncompressed; the gzipped form has a strong tag of its own (RFC 9110, section 8.8.3.3). Binary
- * forms are sent as they are and in ranges.
+ * forms are sent as they are. Whatever others may keep is also sent in ranges.
  *
  * <p>Immutable: each method gives a changed copy. The bytes are not copied and not written to.
  */
 public final class Reply {
 
-  private static final int SHORTEST_GZIPPED = 1_024;
+  /** Fields about a body that is not sent with 304 (RFC 9110, section 15.4.5). */
+  private static final List<String> ABOUT_THE_BODY =
+      List.of(
+          HttpHeaders.CONTENT_TYPE,
+          HttpHeaders.CONTENT_LANGUAGE,
+          HttpHeaders.CONTENT_DISPOSITION,
+          HttpHeaders.ACCEPT_RANGES);
 
-  private final Representation representation;
-  private final byte[] body;
+  private final Content content;
   private final int status;
   private final HttpHeaders headers;
-  private final EntityTag tag;
 
-  private Reply(
-      Representation representation, byte[] body, int status, HttpHeaders headers, EntityTag tag) {
-    this.representation = representation;
-    this.body = body;
+  private Reply(Content content, int status, HttpHeaders headers) {
+    this.content = content;
     this.status = status;
     this.headers = headers;
-    this.tag = tag;
   }
 
   /** An answer with status 200 that nobody may keep, until told otherwise. */
   public static Reply of(Representation representation, byte[] body) {
-    return new Reply(representation, body, 200, new HttpHeaders(), EntityTag.of(body))
+    return new Reply(Content.of(representation, body), 200, new HttpHeaders())
         .cache(CachePolicy.NO_STORE);
   }
 
@@ -96,12 +94,13 @@ public final class Reply {
     String marked = document.substring(0, document.lastIndexOf('}')) + ",\"olderEngine\":true}";
     Reply earlier = ofJson(form, json);
     Reply reply = ofJson(form, marked.getBytes(StandardCharsets.UTF_8));
-    return new Reply(form, reply.body, reply.status, reply.headers, earlier.tag.weak());
+    return new Reply(
+        reply.content.tagged(earlier.content.tag().weak()), reply.status, reply.headers);
   }
 
   /** This answer with another status. */
   public Reply status(int other) {
-    return new Reply(representation, body, other, headers, tag);
+    return new Reply(content, other, headers);
   }
 
   /** This answer with how long it may be kept. */
@@ -119,11 +118,16 @@ public final class Reply {
     return header(HttpHeaders.LOCATION, url);
   }
 
+  /** This answer as what is read at the address of what it made (RFC 9110, section 8.7). */
+  public Reply readAt(String url) {
+    return location(url).header(HttpHeaders.CONTENT_LOCATION, url);
+  }
+
   /** This answer with one more link (RFC 8288). */
   public Reply link(String relation, String url) {
     HttpHeaders more = copy();
     more.add(HttpHeaders.LINK, "<" + url + ">; rel=\"" + relation + "\"");
-    return new Reply(representation, body, status, more, tag);
+    return new Reply(content, status, more);
   }
 
   /** This answer with a name under which a browser saves it. */
@@ -135,44 +139,70 @@ public final class Reply {
   public Reply header(String name, String value) {
     HttpHeaders more = copy();
     more.set(name, value);
-    return new Reply(representation, body, status, more, tag);
+    return new Reply(content, status, more);
   }
 
   private HttpHeaders copy() {
     return HttpHeaders.copyOf(headers);
   }
 
+  /** What it weighs in memory [byte]. */
+  int weight() {
+    return content.weight();
+  }
+
   /**
-   * What is sent to a request.
+   * What is sent to a request; its conditions are judged in the order of RFC 9110, section 13.2.2.
    *
-   * @throws ProblemException {@code range-not-satisfiable}
+   * @throws ProblemException {@code precondition-failed} or {@code range-not-satisfiable}
    */
   public ResponseEntity<byte[]> to(HttpServletRequest request) {
-    HttpHeaders sent = copy();
-    sent.setContentType(representation.mediaType());
-    sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
-    sent.add(HttpHeaders.VARY, "Accept");
     Optional<ByteRange> range = range(request);
-    boolean gzip = gzips(request);
-    if (!representation.binary()) {
-      sent.add(HttpHeaders.VARY, "Accept-Encoding");
-    } else {
-      sent.set(HttpHeaders.ACCEPT_RANGES, "bytes");
-    }
-    EntityTag sentTag = gzip ? tag.gzipped() : tag;
-    sent.set(HttpHeaders.ETAG, sentTag.value());
-    if (isRead(request) && status == 200 && isKnown(request, sentTag)) {
-      sent.remove(HttpHeaders.CONTENT_TYPE);
-      return new ResponseEntity<>(sent, HttpStatusCode.valueOf(304));
+    // Ranges are of the bytes as they are, so that whoever asks for one gets no other coding.
+    boolean gzip = range.isEmpty() && gzips(request);
+    EntityTag tag = gzip ? content.tag().gzipped() : content.tag();
+    HttpHeaders sent = described(request, tag);
+    if (isRead(request) && status == 200) {
+      refuseUnlessMatched(request, tag);
+      if (tag.isNamedBy(request.getHeaders(HttpHeaders.IF_NONE_MATCH))) {
+        ABOUT_THE_BODY.forEach(sent::remove);
+        return finished(request, null, sent, 304);
+      }
     }
     if (range.isPresent()) {
-      sent.set(HttpHeaders.CONTENT_RANGE, range.get().contentRange(body.length));
-      return new ResponseEntity<>(range.get().of(body), sent, HttpStatusCode.valueOf(206));
+      return ranged(request, range.get(), sent);
     }
     if (gzip) {
       sent.set(HttpHeaders.CONTENT_ENCODING, "gzip");
-      return new ResponseEntity<>(gzipped(), sent, HttpStatusCode.valueOf(status));
+      return finished(request, content.gzipped(), sent, status);
     }
+    return finished(request, content.body(), sent, status);
+  }
+
+  /** The fields of the whole answer. */
+  private HttpHeaders described(HttpServletRequest request, EntityTag tag) {
+    HttpHeaders sent = copy();
+    sent.setContentType(content.representation().mediaType());
+    sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
+    if (!RawQuery.parse(request.getQueryString()).containsKey(GeneralParameters.FORMAT.name())) {
+      sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+    }
+    if (!content.representation().binary()) {
+      sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);
+    }
+    if (isRead(request) || headers.getFirst(HttpHeaders.CONTENT_LOCATION) != null) {
+      // Of anything else a tag would be taken for that of the resource (section 15.3.2).
+      sent.set(HttpHeaders.ETAG, tag.value());
+    }
+    if (comesInRanges()) {
+      sent.set(HttpHeaders.ACCEPT_RANGES, "bytes");
+    }
+    return sent;
+  }
+
+  private static ResponseEntity<byte[]> finished(
+      HttpServletRequest request, byte @Nullable [] body, HttpHeaders sent, int status) {
+    ServerTiming.of(request).ifPresent(timing -> sent.set(ServerTiming.FIELD, timing.field()));
     return new ResponseEntity<>(body, sent, HttpStatusCode.valueOf(status));
   }
 
@@ -180,8 +210,20 @@ public final class Reply {
     return request.getMethod().equals("GET") || request.getMethod().equals("HEAD");
   }
 
-  private static boolean isKnown(HttpServletRequest request, EntityTag tag) {
-    return tag.isNamedBy(request.getHeaders(HttpHeaders.IF_NONE_MATCH));
+  private static void refuseUnlessMatched(HttpServletRequest request, EntityTag tag) {
+    boolean conditional = request.getHeader(HttpHeaders.IF_MATCH) != null;
+    if (conditional && !tag.isExactlyNamedBy(request.getHeaders(HttpHeaders.IF_MATCH))) {
+      throw new ProblemException(
+          ProblemCode.PRECONDITION_FAILED,
+          "The tag is " + tag.value() + ", which If-Match does not name.",
+          List.of(),
+          Map.of(HttpHeaders.ETAG, tag.value()));
+    }
+  }
+
+  /** Whether others may keep it, so that they may need a part of it. */
+  private boolean comesInRanges() {
+    return status == 200 && !CachePolicy.NO_STORE.directives().equals(headers.getCacheControl());
   }
 
   private Optional<ByteRange> range(HttpServletRequest request) {
@@ -189,38 +231,28 @@ public final class Reply {
     String condition = request.getHeader(HttpHeaders.IF_RANGE);
     boolean applies =
         asked != null
-            && representation.binary()
-            && status == 200
+            && comesInRanges()
             && request.getMethod().equals("GET")
-            && !isKnown(request, tag)
-            && (condition == null || condition.equals(tag.value()));
-    if (!applies) {
-      return Optional.empty();
-    }
-    Optional<ByteRange> range = ByteRange.parse(asked, body.length);
-    if (range.isPresent() && range.get().isEmpty()) {
+            && (condition == null || content.tag().isExactly(condition));
+    return applies ? ByteRange.parse(asked, content.body().length) : Optional.empty();
+  }
+
+  private ResponseEntity<byte[]> ranged(
+      HttpServletRequest request, ByteRange range, HttpHeaders sent) {
+    int length = content.body().length;
+    if (range.isEmpty()) {
       throw new ProblemException(
           ProblemCode.RANGE_NOT_SATISFIABLE,
-          "The content has " + body.length + " bytes.",
+          "The content has " + length + " bytes.",
           List.of(),
-          Map.of(HttpHeaders.CONTENT_RANGE, "bytes */" + body.length));
+          Map.of(HttpHeaders.CONTENT_RANGE, "bytes */" + length));
     }
-    return range;
+    sent.set(HttpHeaders.CONTENT_RANGE, range.contentRange(length));
+    return finished(request, range.of(content.body()), sent, 206);
   }
 
   private boolean gzips(HttpServletRequest request) {
-    return !representation.binary()
-        && body.length >= SHORTEST_GZIPPED
+    return content.packs()
         && AcceptedCoding.gzip(Collections.list(request.getHeaders(HttpHeaders.ACCEPT_ENCODING)));
-  }
-
-  private byte[] gzipped() {
-    var out = new ByteArrayOutputStream(body.length / 3);
-    try (var gzip = new GZIPOutputStream(out)) {
-      gzip.write(body);
-    } catch (IOException e) {
-      throw new UncheckedIOException("memory does not fail to be written", e);
-    }
-    return out.toByteArray();
   }
 }

@@ -13,6 +13,8 @@ public enum Representation {
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),
   PDF("pdf", "application/pdf", true),
+  /** Server-sent events (WHATWG HTML, section 9.2). */
+  EVENTS("events", "text/event-stream", false),
   /** A map of ends, pixel by pixel; its layout is told by the operation that offers it. */
   BINARY("binary", "application/vnd.lodeswing.basin-tile", true);
 
@@ -36,7 +38,7 @@ public enum Representation {
     return MediaType.parseMediaType(mediaType);
   }
 
-  /** Whether range requests are served and compression is left out. */
+  /** Whether compression is left out. */
   public boolean binary() {
     return binary;
   }

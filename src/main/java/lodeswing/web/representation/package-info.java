@@ -1,8 +1,8 @@
 /**
  * What every resource does alike over HTTP: query parameters, negotiation, tags, caching, ranges.
  *
- * <p>It may import {@code web.body}, {@code web.problem}, {@code job}, {@code render.csv}, Spring
- * and Jackson.
+ * <p>It may import {@code web.body}, {@code web.problem}, {@code job}, {@code render.csv}, Spring,
+ * Caffeine and Jackson.
  */
 @NullMarked
 package lodeswing.web.representation;

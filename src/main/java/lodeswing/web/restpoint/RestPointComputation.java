@@ -63,10 +63,11 @@ record RestPointComputation(
   static Computation of(LayoutDocument document, Landscapes landscapes, LayoutPlace place) {
     ComputationKey key = new ComputationKey("rst", KIND + "|" + document.physicsKey());
     return new Computation(
-        key,
-        KIND,
-        "/v1/layouts/" + document.layoutId() + "/rest-points",
-        progress -> of(landscapes.of(document, place)).written());
+            key,
+            KIND,
+            "/v1/layouts/" + document.layoutId() + "/rest-points",
+            progress -> of(landscapes.of(document, place)).written())
+        .remadeFrom(document.layoutId());
   }
 
   private static RestPointComputation of(Landscape landscape) {

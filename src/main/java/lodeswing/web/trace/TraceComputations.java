@@ -51,7 +51,8 @@ final class TraceComputations {
    */
   Computation of(TraceRequest request, String resultUrl, LayoutPlace place) {
     return new Computation(
-        request.pathKey(), KIND, resultUrl, progress -> compute(request, place, progress));
+            request.pathKey(), KIND, resultUrl, progress -> compute(request, place, progress))
+        .remadeFrom(request.traceId());
   }
 
   /**

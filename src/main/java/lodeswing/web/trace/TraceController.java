@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
@@ -14,6 +15,7 @@ import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.KeptReplies;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -42,6 +44,7 @@ final class TraceController {
   private final PreparingCost cost;
   private final ComputedAnswers answers;
   private final Limits limits;
+  private final KeptReplies kept;
 
   TraceController(
       LayoutStore layouts,
@@ -49,13 +52,15 @@ final class TraceController {
       TraceComputations computations,
       PreparingCost cost,
       ComputedAnswers answers,
-      Limits limits) {
+      Limits limits,
+      KeptReplies kept) {
     this.layouts = layouts;
     this.traces = traces;
     this.computations = computations;
     this.cost = cost;
     this.answers = answers;
     this.limits = limits;
+    this.kept = kept;
   }
 
   @PostMapping(path = "/v1/traces", consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -81,7 +86,7 @@ final class TraceController {
         request,
         query,
         computations.of(trace, url, place),
-        result -> TraceReplies.of(form, trace, result.bytes(), query).location(url));
+        result -> TraceReplies.of(form, trace, result.bytes(), query).readAt(url));
   }
 
   private LayoutDocument stored(Body read) {
@@ -101,21 +106,25 @@ final class TraceController {
 
   @GetMapping("/v1/traces/{traceId}")
   ResponseEntity<byte[]> getTrace(@PathVariable String traceId, HttpServletRequest request) {
-    return answer(traceId, request, DOCUMENT);
+    return answer(traceId, "", request, DOCUMENT);
   }
 
   @GetMapping("/v1/traces/{traceId}/path")
   ResponseEntity<byte[]> getTracePath(@PathVariable String traceId, HttpServletRequest request) {
-    return answer(traceId, request, PICTURE);
+    return answer(traceId, "/path", request, PICTURE);
   }
 
   private ResponseEntity<byte[]> answer(
-      String traceId, HttpServletRequest request, List<Representation> offered) {
+      String traceId, String part, HttpServletRequest request, List<Representation> offered) {
     QueryParameters query =
         offered.equals(PICTURE)
             ? QueryParameters.read(request, TraceReplies.WIDTH)
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
+    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
+    if (written.isPresent()) {
+      return written.get();
+    }
     TraceRequest trace = traces.get(traceId);
     return answers.replyAsStored(
         request,
@@ -123,6 +132,13 @@ final class TraceController {
         trace,
         asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
         (asked, result) ->
-            TraceReplies.of(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
+            kept.keep(
+                asked.url() + part,
+                query,
+                form,
+                result,
+                () ->
+                    TraceReplies.of(form, asked, result.bytes(), query)
+                        .cache(CachePolicy.IMMUTABLE)));
   }
 }

@@ -1,8 +1,11 @@
 package lodeswing.web.trace;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.web.body.Body;
@@ -17,10 +20,13 @@ import org.springframework.stereotype.Component;
 final class TraceStore {
 
   private static final String KIND = "trace-request";
+  private static final int HELD_IN_MEMORY = 500;
 
   private final ResultStore store;
   private final LayoutStore layouts;
   private final Clock clock;
+  private final Cache<String, TraceRequest> read =
+      Caffeine.newBuilder().executor(Runnable::run).maximumSize(HELD_IN_MEMORY).build();
 
   TraceStore(ResultStore store, LayoutStore layouts, Clock clock) {
     this.store = store;
@@ -45,6 +51,16 @@ final class TraceStore {
    * @throws ProblemException {@code not-found}
    */
   TraceRequest get(String traceId) {
+    return Optional.ofNullable(read.getIfPresent(traceId))
+        .orElseGet(
+            () -> {
+              TraceRequest request = lookUp(traceId);
+              read.put(traceId, request);
+              return request;
+            });
+  }
+
+  private TraceRequest lookUp(String traceId) {
     Body stored =
         store
             .find(traceId)

@@ -1,0 +1,212 @@
+package lodeswing.store;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import lodeswing.job.Answer;
+import lodeswing.job.Computation;
+import lodeswing.job.Job;
+import lodeswing.job.JobLedger;
+import lodeswing.job.JobNeededException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The flights of this process as jobs, and the rows of those that must outlive it.
+ *
+ * <p>A job gets its row, and its place in the queue of all processes, when somebody is told to come
+ * back for its result; from then on what happens to it is written there, and read from there what
+ * other processes do with it. One thread does both, twice a second, and renews the claims.
+ */
+public final class JobDesk implements JobLedger, AutoCloseable {
+
+  private static final Duration ENDED_JOBS_ARE_KNOWN_FOR = Duration.ofHours(1);
+  private static final int KNOWN_JOBS = 10_000;
+  private static final long ROUND_MS = 500;
+  private static final int RENEWED_EVERY = 10;
+  private static final int FORGOTTEN_EVERY = 7200;
+  private static final Logger LOG = LoggerFactory.getLogger(JobDesk.class);
+
+  private final JobRows rows;
+  private final Consumer<String> queue;
+  private final Claims claims;
+  private final Clock clock;
+  private final Cache<String, Flight> flights;
+
+  /** Ids of the jobs that have rows and go on in this process. */
+  private final Set<String> kept = ConcurrentHashMap.newKeySet();
+
+  private final Set<Consumer<Flight>> leavers = ConcurrentHashMap.newKeySet();
+  private final ScheduledExecutorService thread =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            var made = new Thread(task, "job-desk");
+            made.setDaemon(true);
+            return made;
+          });
+  private long rounds;
+
+  /**
+   * A desk.
+   *
+   * @param queue puts a job's id into the queue that all processes draw from
+   * @param claims renewed while this process lives
+   */
+  public JobDesk(JobRows rows, Consumer<String> queue, Claims claims, Clock clock) {
+    this.rows = rows;
+    this.queue = queue;
+    this.claims = claims;
+    this.clock = clock;
+    this.flights =
+        Caffeine.newBuilder()
+            .executor(Runnable::run)
+            .maximumSize(KNOWN_JOBS)
+            .expireAfterWrite(ENDED_JOBS_ARE_KNOWN_FOR)
+            .build();
+    var unused =
+        thread.scheduleWithFixedDelay(this::round, ROUND_MS, ROUND_MS, TimeUnit.MILLISECONDS);
+  }
+
+  /** Has a hearer told of flights that need not be begun any more. */
+  void tellLeavers(Consumer<Flight> hearer) {
+    leavers.add(hearer);
+  }
+
+  void put(Flight flight) {
+    flights.put(flight.jobId(), flight);
+  }
+
+  /** What the work at hand has come from and leads to: nobody is to drop it meanwhile. */
+  Set<String> needed() {
+    return flights.asMap().values().stream()
+        .flatMap(flight -> flight.needed().stream())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The job of work that somebody will come back for, which from now on outlives the process. */
+  Answer.Pending pending(Computation computation) {
+    Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(computation.jobId()));
+    Job job = flight.map(Flight::snapshot).orElseGet(() -> Job.asked(computation, clock.instant()));
+    Optional<String> ask = computation.recipe().map(words -> keep(job, words));
+    flight.filter(Flight::hasEnded).ifPresent(this::write);
+    return new Answer.Pending(job, ask);
+  }
+
+  private String keep(Job job, List<String> words) {
+    kept.add(job.jobId());
+    String ask = rows.open(job, words);
+    queue.accept(job.jobId());
+    return ask;
+  }
+
+  /** Takes over a job whose row another process, or an earlier run of this one, has written. */
+  void adopt(String jobId) {
+    kept.add(jobId);
+  }
+
+  /** Writes down how a job ended whose flight may have ended elsewhere. */
+  void conclude(String jobId, Optional<Throwable> failure) {
+    rows.find(jobId)
+        .filter(job -> !job.state().ended())
+        .ifPresent(job -> rows.update(job.ended(failure, clock.instant())));
+    kept.remove(jobId);
+  }
+
+  /** Hears that a flight has ended. */
+  void ended(Flight flight) {
+    if (kept.contains(flight.jobId())) {
+      try {
+        write(flight);
+      } catch (RuntimeException e) {
+        LOG.warn("The end of a job is not written yet: {}", e.getMessage());
+      }
+    }
+  }
+
+  private void write(Flight flight) {
+    Job job = flight.snapshot();
+    rows.update(job);
+    if (job.state().ended()) {
+      kept.remove(job.jobId());
+    }
+  }
+
+  @Override
+  public Optional<Job> findJob(String jobId) {
+    Optional<Job> here = Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
+    return here.filter(job -> job.startedAt().isPresent() && job.finishedAt().isEmpty())
+        .or(() -> rows.find(jobId))
+        .or(() -> here);
+  }
+
+  @Override
+  public Optional<Job> cancel(String jobId, Optional<String> ask) {
+    int remaining = rows.withdraw(jobId, ask);
+    if (remaining > 0) {
+      if (ask.isEmpty()) {
+        throw new JobNeededException("Several asked for the result of this job");
+      }
+      return findJob(jobId);
+    }
+    Optional.ofNullable(flights.getIfPresent(jobId)).ifPresent(this::cancel);
+    rows.cancel(jobId);
+    return findJob(jobId);
+  }
+
+  private void cancel(Flight flight) {
+    flight.cancel();
+    leavers.forEach(hearer -> hearer.accept(flight));
+  }
+
+  private void round() {
+    try {
+      if (claims.shared() && rounds % RENEWED_EVERY == 0) {
+        claims.renew();
+      }
+      if (rounds++ % FORGOTTEN_EVERY == 0) {
+        rows.forgetOld();
+      }
+      if (!kept.isEmpty()) {
+        hear();
+        kept.stream().map(flights::getIfPresent).forEach(this::tell);
+      }
+    } catch (RuntimeException e) {
+      LOG.warn("The rows of jobs are not within reach: {}", e.getMessage());
+    }
+  }
+
+  /** Ends what was cancelled at another process. */
+  private void hear() {
+    for (String jobId : rows.cancelledOf(new HashSet<>(kept))) {
+      Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
+      try {
+        flight.ifPresent(this::cancel);
+        kept.remove(jobId);
+      } catch (JobNeededException e) {
+        LOG.debug("Job {} goes on for others", jobId);
+      }
+    }
+  }
+
+  private void tell(@org.jspecify.annotations.Nullable Flight flight) {
+    if (flight != null && flight.isHere()) {
+      write(flight);
+    }
+  }
+
+  @Override
+  public void close() {
+    thread.shutdown();
+  }
+}

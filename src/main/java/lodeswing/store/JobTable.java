@@ -1,0 +1,213 @@
+package lodeswing.store;
+
+import java.security.SecureRandom;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import lodeswing.job.Job;
+import lodeswing.job.JobCancelledException;
+import lodeswing.job.JobState;
+import lodeswing.job.RecordedFailure;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Jobs in the database, a row each, and a row for each asking. */
+public final class JobTable implements JobRows {
+
+  private static final Duration KEPT_FOR = Duration.ofDays(1);
+  private static final int ASK_BYTES = 10;
+  private static final String NOT_ENDED = " AND state IN ('waiting', 'running')";
+
+  private static final String INSERT =
+      "INSERT INTO job (job_id, kind, result_url, recipe, state, progress, submitted_at,"
+          + " started_at, finished_at, problem) VALUES (:id, :kind, :url, :recipe, :state,"
+          + " :progress, :submitted, :started, :finished, :problem)";
+  private static final String REOPEN =
+      "UPDATE job SET recipe = :recipe, state = :state, progress = :progress, submitted_at ="
+          + " :submitted, started_at = :started, finished_at = :finished, problem = :problem"
+          + " WHERE job_id = :id AND state NOT IN ('waiting', 'running')";
+  private static final String UPDATE =
+      "UPDATE job SET state = :state, progress = :progress, started_at = :started,"
+          + " finished_at = :finished, problem = :problem WHERE job_id = :id"
+          + NOT_ENDED;
+
+  private final JdbcClient database;
+  private final Clock clock;
+  private final Function<Throwable, String> document;
+  private final SecureRandom random = new SecureRandom();
+
+  /**
+   * The table.
+   *
+   * @param document writes a failure down, as JSON
+   */
+  public JobTable(JdbcClient database, Clock clock, Function<Throwable, String> document) {
+    this.database = database;
+    this.clock = clock;
+    this.document = document;
+  }
+
+  @Override
+  public String open(Job job, List<String> recipe) {
+    String words = String.join(" ", recipe);
+    try {
+      opening(INSERT, job, words).param("kind", job.kind()).param("url", job.resultUrl()).update();
+    } catch (DuplicateKeyException e) {
+      if (opening(REOPEN, job, words).update() > 0) {
+        database.sql("DELETE FROM job_ask WHERE job_id = :id").param("id", job.jobId()).update();
+      }
+    }
+    byte[] drawn = new byte[ASK_BYTES];
+    random.nextBytes(drawn);
+    String ask = "ask-" + HexFormat.of().formatHex(drawn);
+    database
+        .sql("INSERT INTO job_ask (ask, job_id) VALUES (:ask, :id)")
+        .param("ask", ask)
+        .param("id", job.jobId())
+        .update();
+    return ask;
+  }
+
+  private JdbcClient.StatementSpec opening(String statement, Job job, String words) {
+    return standing(statement, job)
+        .param("recipe", words)
+        .param("submitted", at(job.submittedAt()));
+  }
+
+  @Override
+  public void update(Job job) {
+    standing(UPDATE, job).update();
+  }
+
+  private JdbcClient.StatementSpec standing(String statement, Job job) {
+    return database
+        .sql(statement)
+        .param("id", job.jobId())
+        .param("state", job.state().word())
+        .param("progress", job.progress())
+        .param("started", at(job.startedAt()), java.sql.Types.TIMESTAMP_WITH_TIMEZONE)
+        .param("finished", at(job.finishedAt()), java.sql.Types.TIMESTAMP_WITH_TIMEZONE)
+        .param("problem", job.failure().map(document).orElse(null), java.sql.Types.VARCHAR);
+  }
+
+  @Override
+  public Optional<Job> find(String jobId) {
+    return database
+        .sql("SELECT * FROM job WHERE job_id = :id")
+        .param("id", jobId)
+        .query((row, number) -> job(row))
+        .optional();
+  }
+
+  /** The words of a job's recipe; nothing where it has ended or is not known. */
+  Optional<List<String>> openRecipe(String jobId) {
+    return database
+        .sql("SELECT recipe FROM job WHERE job_id = :id" + NOT_ENDED)
+        .param("id", jobId)
+        .query(String.class)
+        .optional()
+        .map(words -> List.of(words.split(" ")));
+  }
+
+  /** Lets every task of the queue be begun again: whoever was at it has ended. */
+  void releaseTasks() {
+    database
+        .sql("UPDATE scheduled_tasks SET picked = FALSE, picked_by = NULL, last_heartbeat = NULL")
+        .update();
+  }
+
+  @Override
+  public Set<String> cancelledOf(Set<String> jobIds) {
+    return jobIds.isEmpty()
+        ? Set.of()
+        : new HashSet<>(
+            database
+                .sql("SELECT job_id FROM job WHERE state = 'cancelled' AND job_id IN (:ids)")
+                .param("ids", jobIds)
+                .query(String.class)
+                .list());
+  }
+
+  @Override
+  public int withdraw(String jobId, Optional<String> ask) {
+    ask.ifPresent(
+        named ->
+            database
+                .sql("DELETE FROM job_ask WHERE job_id = :id AND ask = :ask")
+                .param("id", jobId)
+                .param("ask", named)
+                .update());
+    int remaining =
+        database
+            .sql("SELECT COUNT(*) FROM job_ask WHERE job_id = :id")
+            .param("id", jobId)
+            .query(Integer.class)
+            .single();
+    return ask.isEmpty() && remaining == 1 ? 0 : remaining;
+  }
+
+  @Override
+  public void cancel(String jobId) {
+    database
+        .sql(
+            "UPDATE job SET state = 'cancelled', finished_at = :now WHERE job_id = :id" + NOT_ENDED)
+        .param("id", jobId)
+        .param("now", at(clock.instant()))
+        .update();
+  }
+
+  @Override
+  public void forgetOld() {
+    OffsetDateTime before = at(clock.instant().minus(KEPT_FOR));
+    database
+        .sql(
+            "DELETE FROM job_ask WHERE job_id IN (SELECT job_id FROM job WHERE finished_at <"
+                + " :before)")
+        .param("before", before)
+        .update();
+    database.sql("DELETE FROM job WHERE finished_at < :before").param("before", before).update();
+  }
+
+  private static Job job(ResultSet row) throws SQLException {
+    JobState state = JobState.valueOf(row.getString("state").toUpperCase(Locale.ROOT));
+    Optional<Throwable> failure =
+        state == JobState.CANCELLED
+            ? Optional.of(new JobCancelledException())
+            : Optional.ofNullable(row.getString("problem")).map(RecordedFailure::new);
+    return new Job(
+        row.getString("job_id"),
+        row.getString("kind"),
+        state,
+        row.getDouble("progress"),
+        row.getObject("submitted_at", OffsetDateTime.class).toInstant(),
+        instant(row, "started_at"),
+        instant(row, "finished_at"),
+        row.getString("result_url"),
+        failure);
+  }
+
+  private static Optional<Instant> instant(ResultSet row, String column) throws SQLException {
+    return Optional.ofNullable(row.getObject(column, OffsetDateTime.class))
+        .map(OffsetDateTime::toInstant);
+  }
+
+  private static OffsetDateTime at(Instant instant) {
+    return OffsetDateTime.ofInstant(instant, ZoneOffset.UTC);
+  }
+
+  private static @Nullable OffsetDateTime at(Optional<Instant> instant) {
+    return instant.map(JobTable::at).orElse(null);
+  }
+}

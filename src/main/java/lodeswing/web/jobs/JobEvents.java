@@ -1,0 +1,143 @@
+package lodeswing.web.jobs;
+
+import jakarta.annotation.PreDestroy;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import lodeswing.job.Job;
+import lodeswing.job.JobLedger;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Streams of what happens to jobs, as server-sent events.
+ *
+ * <p>An event's id is the state and the thousandths done, so that any process can go on from the
+ * last one that a client has seen: it sends the job as it stands if that is something else.
+ */
+@Component
+final class JobEvents {
+
+  private static final long EVERY_MS = 250;
+  private static final long QUIET_LOOKS = 40;
+  private static final long RECONNECT_MS = 2000;
+  private static final Duration LONGEST = Duration.ofMinutes(10);
+  private static final Duration BUSY_FOR = Duration.ofSeconds(10);
+
+  private final JobLedger ledger;
+  private final Limits limits;
+  private final Clock clock;
+  private final JsonMapper json;
+  private final AtomicInteger open = new AtomicInteger();
+  private final ScheduledExecutorService thread =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            var made = new Thread(task, "job-events");
+            made.setDaemon(true);
+            return made;
+          });
+
+  JobEvents(JobLedger ledger, Limits limits, Clock clock, JsonMapper json) {
+    this.ledger = ledger;
+    this.limits = limits;
+    this.clock = clock;
+    this.json = json;
+  }
+
+  /**
+   * The stream of a job until it has ended.
+   *
+   * @param seen id of the last event that the client has seen
+   * @throws ProblemException {@code service-busy} where too many streams are open
+   */
+  SseEmitter stream(String jobId, Optional<String> seen) {
+    if (open.incrementAndGet() > limits.eventStreams()) {
+      open.decrementAndGet();
+      throw ProblemException.passing(
+          ProblemCode.SERVICE_BUSY,
+          "There are " + limits.eventStreams() + " streams of events open already.",
+          BUSY_FOR);
+    }
+    var emitter = new SseEmitter(LONGEST.toMillis());
+    var stream = new Stream(jobId, emitter, seen.orElse(""));
+    ScheduledFuture<?> looking =
+        thread.scheduleWithFixedDelay(stream::look, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+    emitter.onCompletion(
+        () -> {
+          looking.cancel(false);
+          open.decrementAndGet();
+        });
+    emitter.onTimeout(emitter::complete);
+    return emitter;
+  }
+
+  @PreDestroy
+  void close() {
+    thread.shutdownNow();
+  }
+
+  /** One client's stream. */
+  private final class Stream {
+
+    private final String jobId;
+    private final SseEmitter emitter;
+    private String sent;
+    private long quiet;
+
+    Stream(String jobId, SseEmitter emitter, String sent) {
+      this.jobId = jobId;
+      this.emitter = emitter;
+      this.sent = sent;
+    }
+
+    void look() {
+      try {
+        Optional<Job> job = ledger.findJob(jobId);
+        if (job.isPresent()) {
+          tell(job.get());
+        }
+        if (job.isEmpty() || job.get().state().ended()) {
+          emitter.complete();
+        }
+      } catch (IOException | IllegalStateException e) {
+        // The client has gone.
+        emitter.completeWithError(e);
+      } catch (RuntimeException e) {
+        // The rows are not within reach; the client comes back and is told what it missed.
+        emitter.complete();
+      }
+    }
+
+    private void tell(Job job) throws IOException {
+      String id =
+          String.format(
+              Locale.ROOT, "%s-%04d", job.state().word(), Math.round(job.progress() * 1000));
+      if (!id.equals(sent)) {
+        emitter.send(
+            SseEmitter.event()
+                .id(id)
+                .name(job.state().word())
+                .reconnectTime(RECONNECT_MS)
+                .data(
+                    json.writeValueAsString(JobDocument.of(job, Optional.empty(), clock)),
+                    MediaType.TEXT_PLAIN));
+        sent = id;
+        quiet = 0;
+      } else if (++quiet % QUIET_LOOKS == 0) {
+        emitter.send(SseEmitter.event().comment("still " + job.state().word()));
+      }
+    }
+  }
+}
