@@ -30,7 +30,7 @@ public final class Backlog {
   private final Clock clock;
   private final MeterRegistry meters;
   private final Set<String> kinds = ConcurrentHashMap.newKeySet();
-  private final Cache<String, String> kindOfJob =
+  private final Cache<String, Asked> asked =
       Caffeine.newBuilder().executor(Runnable::run).maximumSize(KNOWN).build();
 
   /**
@@ -52,10 +52,14 @@ public final class Backlog {
   /** Notes that a computation is asked for. */
   void enter(Computation computation) {
     String kind = computation.kind();
-    kindOfJob.put(computation.jobId(), kind);
+    asked.put(computation.jobId(), new Asked(kind, computation.releases()));
     if (kinds.add(kind)) {
       Gauge.builder("lodeswing.queue.waiting", () -> waiting(kind))
           .description("Computations that wait for a free core")
+          .tag("kind", kind)
+          .register(meters);
+      Gauge.builder("lodeswing.queue.releases", () -> waitingReleases(kind))
+          .description("Releases that the computations that wait will cost")
           .tag("kind", kind)
           .register(meters);
     }
@@ -63,11 +67,19 @@ public final class Backlog {
 
   /** Notes that a computation has its answer. */
   void leave(Computation computation) {
-    kindOfJob.invalidate(computation.jobId());
+    asked.invalidate(computation.jobId());
   }
 
   private long waiting(String kind) {
     return jobs(kind).filter(job -> job.state() == JobState.WAITING).count();
+  }
+
+  private long waitingReleases(String kind) {
+    return jobs(kind)
+        .filter(job -> job.state() == JobState.WAITING)
+        .map(job -> Optional.ofNullable(asked.getIfPresent(job.jobId())))
+        .mapToLong(known -> known.map(Asked::releases).orElse(0L))
+        .sum();
   }
 
   private double oldestAge() {
@@ -81,17 +93,19 @@ public final class Backlog {
 
   /** The jobs of a kind that have not ended; those that have are forgotten. */
   private Stream<Job> jobs(String kind) {
-    return kindOfJob.asMap().entrySet().stream()
-        .filter(entry -> entry.getValue().equals(kind))
+    return asked.asMap().entrySet().stream()
+        .filter(entry -> entry.getValue().kind().equals(kind))
         .flatMap(entry -> unended(entry.getKey()).stream());
   }
 
   private Optional<Job> unended(String jobId) {
     Optional<Job> job = ledger.findJob(jobId);
     if (job.filter(known -> known.state().ended()).isPresent()) {
-      kindOfJob.invalidate(jobId);
+      asked.invalidate(jobId);
       return Optional.empty();
     }
     return job;
   }
+
+  private record Asked(String kind, long releases) {}
 }

@@ -1,11 +1,12 @@
 package lodeswing.web.jobs;
 
-import jakarta.annotation.PreDestroy;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -16,6 +17,8 @@ import lodeswing.job.JobLedger;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import org.springframework.context.event.ContextClosedEvent;
+import org.springframework.context.event.EventListener;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
@@ -41,6 +44,7 @@ final class JobEvents {
   private final Clock clock;
   private final JsonMapper json;
   private final AtomicInteger open = new AtomicInteger();
+  private final Set<SseEmitter> streams = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService thread =
       Executors.newSingleThreadScheduledExecutor(
           task -> {
@@ -74,8 +78,10 @@ final class JobEvents {
     var stream = new Stream(jobId, emitter, seen.orElse(""));
     ScheduledFuture<?> looking =
         thread.scheduleWithFixedDelay(stream::look, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+    streams.add(emitter);
     emitter.onCompletion(
         () -> {
+          streams.remove(emitter);
           looking.cancel(false);
           open.decrementAndGet();
         });
@@ -83,9 +89,11 @@ final class JobEvents {
     return emitter;
   }
 
-  @PreDestroy
+  /** Before begun requests are waited for: a stream would not end by itself. */
+  @EventListener(ContextClosedEvent.class)
   void close() {
-    thread.shutdownNow();
+    thread.shutdown();
+    streams.forEach(SseEmitter::complete);
   }
 
   /** One client's stream. */

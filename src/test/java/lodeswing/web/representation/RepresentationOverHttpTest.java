@@ -255,7 +255,7 @@ class RepresentationOverHttpTest {
     SERVICE
         .given()
         .header("Origin", "https://club.example")
-        .header("Access-Control-Request-Method", "DELETE")
+        .header("Access-Control-Request-Method", "PUT")
         .options("/probe/json")
         .then()
         .statusCode(403)
