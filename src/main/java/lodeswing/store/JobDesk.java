@@ -21,6 +21,7 @@ import lodeswing.job.JobLedger;
 import lodeswing.job.JobNeededException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 
 /**
  * The flights of this process as jobs, and the rows of those that must outlive it.
@@ -148,6 +149,11 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   private void write(Flight flight) {
     Job job = flight.snapshot();
+    if (job.failure().filter(DataAccessException.class::isInstance).isPresent()) {
+      // Nothing is wrong with the job: the queue has it begun again.
+      kept.remove(job.jobId());
+      return;
+    }
     rows.update(job);
     if (job.state().ended()) {
       kept.remove(job.jobId());

@@ -2,6 +2,7 @@ package lodeswing.store;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -37,6 +38,7 @@ import lodeswing.job.TooMuchWorkException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.springframework.dao.DataAccessResourceFailureException;
 
 @Timeout(60)
 class ComputationCacheTest {
@@ -147,6 +149,46 @@ class ComputationCacheTest {
       gate.countDown();
       cache.answer(work("b", progress -> bytes("")), LONG);
       assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(third, LONG)).source());
+    }
+  }
+
+  @Test
+  void jobWhoseStoreWasAwayIsNotWrittenAsFailed() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      Computation unlucky =
+          work(
+                  "unlucky",
+                  progress -> {
+                    waited(gate);
+                    throw new DataAccessResourceFailureException("away");
+                  })
+              .remadeFrom("unlucky");
+      cache.answer(unlucky, Duration.ZERO);
+      gate.countDown();
+      assertThrows(DataAccessResourceFailureException.class, () -> cache.answer(unlucky, LONG));
+      assertFalse(rows.find(unlucky.jobId()).orElseThrow().state().ended());
+      assertEquals(List.of("test", "unlucky"), rows.openRecipe(unlucky.jobId()).orElseThrow());
+    }
+  }
+
+  @Test
+  void jobThatFailsByItsOwnFaultIsWrittenAsFailed() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      Computation wrong =
+          work(
+                  "wrong",
+                  progress -> {
+                    waited(gate);
+                    throw new ArithmeticException("wrong");
+                  })
+              .remadeFrom("wrong");
+      cache.answer(wrong, Duration.ZERO);
+      gate.countDown();
+      assertThrows(ArithmeticException.class, () -> cache.answer(wrong, LONG));
+      assertEquals(JobState.FAILED, rows.find(wrong.jobId()).orElseThrow().state());
+      assertTrue(rows.openRecipe(wrong.jobId()).isEmpty());
     }
   }
 
