@@ -1,6 +1,8 @@
 package lodeswing.store;
 
 import java.time.Duration;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -21,14 +23,19 @@ public final class LeasedClaims implements Claims {
   private static final String RELEASE =
       "DELETE FROM computation_claim WHERE result_id = :id AND owner = :owner";
   private static final String HELD =
-      "SELECT count(*) FROM computation_claim WHERE result_id = :id AND until_at >="
+      "SELECT count(*) FROM computation_claim WHERE result_id = :id AND owner <> :owner AND until_at >="
           + " clock_timestamp()";
   private static final String RENEW =
-      "UPDATE computation_claim SET until_at = " + UNTIL + " WHERE owner = :owner";
+      "UPDATE computation_claim SET until_at = "
+          + UNTIL
+          + " WHERE owner = :owner AND result_id IN (:held)";
 
   private final JdbcClient database;
   private final String owner;
   private final double lease;
+
+  /** What is computed here now: a claim that could not be given back is not renewed. */
+  private final Set<String> held = ConcurrentHashMap.newKeySet();
 
   /**
    * Claims of a process.
@@ -44,23 +51,32 @@ public final class LeasedClaims implements Claims {
 
   @Override
   public boolean take(String id) {
-    return database.sql(TAKE).param("id", id).param("owner", owner).param("lease", lease).update()
-        > 0;
+    boolean taken =
+        database.sql(TAKE).param("id", id).param("owner", owner).param("lease", lease).update() > 0;
+    if (taken) {
+      held.add(id);
+    }
+    return taken;
   }
 
   @Override
   public void release(String id) {
+    held.remove(id);
     database.sql(RELEASE).param("id", id).param("owner", owner).update();
   }
 
   @Override
   public boolean isFree(String id) {
-    return database.sql(HELD).param("id", id).query(Long.class).single() == 0;
+    return database.sql(HELD).param("id", id).param("owner", owner).query(Long.class).single() == 0;
   }
 
   @Override
   public void renew() {
-    database.sql(RENEW).param("owner", owner).param("lease", lease).update();
+    Set<String> now = Set.copyOf(held);
+    if (now.isEmpty()) {
+      return;
+    }
+    database.sql(RENEW).param("held", now).param("owner", owner).param("lease", lease).update();
   }
 
   @Override
