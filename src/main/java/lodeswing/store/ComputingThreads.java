@@ -20,7 +20,7 @@ import org.slf4j.LoggerFactory;
  */
 final class ComputingThreads implements AutoCloseable {
 
-  /** Before anything was computed: a slow core's rate of bench releases; common practice. */
+  /** Before anything was computed; a low guess, so that nobody is told to come back too soon. */
   private static final double FIRST_RATE = 20_000;
 
   private static final double LEARNED = 0.2;

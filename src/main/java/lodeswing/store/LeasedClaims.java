@@ -23,8 +23,8 @@ public final class LeasedClaims implements Claims {
   private static final String RELEASE =
       "DELETE FROM computation_claim WHERE result_id = :id AND owner = :owner";
   private static final String HELD =
-      "SELECT count(*) FROM computation_claim WHERE result_id = :id AND owner <> :owner AND until_at >="
-          + " clock_timestamp()";
+      "SELECT count(*) FROM computation_claim WHERE result_id = :id AND owner <> :owner"
+          + " AND until_at >= clock_timestamp()";
   private static final String RENEW =
       "UPDATE computation_claim SET until_at = "
           + UNTIL

@@ -29,13 +29,13 @@ import org.springframework.stereotype.Component;
 @Component
 final class BasinComputations {
 
-  /** About what a survey follows, most of it at small tolerances. */
+  /** What a survey is taken to cost in the queue; a guess. */
   private static final long SURVEY_RELEASES = 30_000;
 
-  /** About how much longer a release is until it has settled; measured on the sample layouts. */
+  /** How much longer a release is taken to be until it has settled; a guess. */
   private static final int SETTLING = 3;
 
-  /** About how much longer a release of a bench layout takes than a textbook one's. */
+  /** Bench evaluations take 3.8 times as long (DEVELOPERS.md); the rest is a guess. */
   private static final int BENCH = 5;
 
   private static final Duration TAKES_AT_MOST = Duration.ofHours(1);

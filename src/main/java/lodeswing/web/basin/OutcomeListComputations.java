@@ -29,7 +29,9 @@ final class OutcomeListComputations {
 
   private static final String KIND = "outcomes";
 
-  /** About how much longer a release takes at the tolerance of lists than at that of maps. */
+  /**
+   * How much longer a release of a list, at its tolerance, is taken to be than a map's; a guess.
+   */
   private static final long TIGHT = 4;
 
   private static final String REQUEST_KIND = "outcomes-request";
