@@ -117,15 +117,15 @@ class StoreWiring {
       JobDesk desk,
       Claims claims,
       List<Recipe> recipes,
-      Computations computations) {
+      Computations computations,
+      @Value("${lodeswing.computing-threads}") int threads) {
     Map<String, Recipe> byKind =
         recipes.stream().collect(Collectors.toUnmodifiableMap(Recipe::kind, recipe -> recipe));
-    int cores = Runtime.getRuntime().availableProcessors();
     return new JobQueue(
         database,
         new JobQueue.Worker(
             run.text(),
-            cores,
+            orAllCores(threads),
             claims,
             table,
             desk,
@@ -161,13 +161,19 @@ class StoreWiring {
       Claims claims,
       JobDesk desk,
       @Value("${lodeswing.computing-threads}") int threads) {
-    int cores = threads > 0 ? threads : Runtime.getRuntime().availableProcessors();
     return new ComputationCache(
         store,
         clock,
         new ComputationCache.Size(
-            limits.memoryBytes(), cores, limits.waitingComputations(), limits.waitingReleases()),
+            limits.memoryBytes(),
+            orAllCores(threads),
+            limits.waitingComputations(),
+            limits.waitingReleases()),
         claims,
         desk);
+  }
+
+  private static int orAllCores(int threads) {
+    return threads > 0 ? threads : Runtime.getRuntime().availableProcessors();
   }
 }

@@ -10,6 +10,7 @@ import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.job.BackgroundThread;
 import lodeswing.render.png.BasinPainter;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
@@ -64,9 +65,7 @@ class WarmUp {
       over = true;
       return;
     }
-    Thread thread = new Thread(this::run, "warm-up");
-    thread.setDaemon(true);
-    thread.start();
+    new BackgroundThread("warm-up").newThread(this::run).start();
   }
 
   /** Whether the lanes have been seen at work. */

@@ -72,8 +72,15 @@ public record Job(
     if (state != JobState.RUNNING || startedAt.isEmpty() || progress < LEAST_TOLD) {
       return Optional.empty();
     }
-    double elapsed = Duration.between(startedAt.get(), now).toMillis() / 1000.0;
-    return Optional.of(elapsed * (1 - progress) / progress);
+    return Optional.of(remaining(elapsed(now)));
+  }
+
+  private double elapsed(Instant now) {
+    return Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
+  }
+
+  private double remaining(double elapsed) {
+    return elapsed * (1 - progress) / progress;
   }
 
   /**
@@ -83,8 +90,8 @@ public record Job(
    * no progress yet.
    */
   public long secondsToWait(Instant now) {
-    double elapsed = Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
-    double remaining = progress > 0 ? elapsed * (1 - progress) / progress : elapsed;
+    double elapsed = elapsed(now);
+    double remaining = progress > 0 ? remaining(elapsed) : elapsed;
     return Math.min(LONGEST_WAIT_S, Math.max(SHORTEST_WAIT_S, (long) Math.ceil(remaining)));
   }
 }

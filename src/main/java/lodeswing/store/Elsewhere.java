@@ -7,6 +7,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import lodeswing.job.BackgroundThread;
 import lodeswing.job.ResultStore;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -22,12 +23,7 @@ final class Elsewhere implements AutoCloseable {
   private final Set<Flight> flights = ConcurrentHashMap.newKeySet();
   private final AtomicInteger rescues = new AtomicInteger();
   private final ScheduledExecutorService thread =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            var made = new Thread(task, "elsewhere");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadScheduledExecutor(new BackgroundThread("elsewhere"));
   private final ScheduledFuture<?> looking;
 
   Elsewhere(ResultStore store, Claims claims) {

@@ -15,10 +15,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import lodeswing.job.Answer;
+import lodeswing.job.BackgroundThread;
 import lodeswing.job.Computation;
 import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
 import lodeswing.job.JobNeededException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessException;
@@ -39,7 +41,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   private static final int FORGOTTEN_EVERY = 7200;
   private static final Logger LOG = LoggerFactory.getLogger(JobDesk.class);
 
-  private final JobRows rows;
+  private final JobTable rows;
   private final Consumer<String> queue;
   private final Claims claims;
   private final Clock clock;
@@ -53,12 +55,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   private final Set<Consumer<Flight>> leavers = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService thread =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            var made = new Thread(task, "job-desk");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadScheduledExecutor(new BackgroundThread("job-desk"));
   private long rounds;
 
   /**
@@ -67,7 +64,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
    * @param queue puts a job's id into the queue that all processes draw from
    * @param claims renewed while this process lives
    */
-  public JobDesk(JobRows rows, Consumer<String> queue, Claims claims, Clock clock) {
+  public JobDesk(JobTable rows, Consumer<String> queue, Claims claims, Clock clock) {
     this.rows = rows;
     this.queue = queue;
     this.claims = claims;
@@ -218,7 +215,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
     }
   }
 
-  private void tell(@org.jspecify.annotations.Nullable Flight flight) {
+  private void tell(@Nullable Flight flight) {
     if (flight != null && flight.isHere()) {
       write(flight);
     }

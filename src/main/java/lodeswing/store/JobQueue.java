@@ -16,6 +16,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import lodeswing.job.Answer;
@@ -97,7 +98,7 @@ public final class JobQueue implements AutoCloseable {
   }
 
   /** Puts jobs into the queue, drawn from here or elsewhere. */
-  public static java.util.function.Consumer<String> entry(DataSource database, Clock clock) {
+  public static Consumer<String> entry(DataSource database, Clock clock) {
     SchedulerClient client = SchedulerClient.Builder.create(database).build();
     return jobId ->
         client.scheduleIfNotExists(new TaskInstance<Void>(TASK, jobId), clock.instant());

@@ -3,6 +3,7 @@ package lodeswing.store;
 import java.security.SecureRandom;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -23,8 +24,11 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Jobs in the database, a row each, and a row for each asking. */
-public final class JobTable implements JobRows {
+/**
+ * The jobs that somebody was told to come back for, kept beyond the process: a row each, and a row
+ * for each asking.
+ */
+public final class JobTable {
 
   private static final Duration KEPT_FOR = Duration.ofDays(1);
   private static final int ASK_BYTES = 10;
@@ -59,7 +63,12 @@ public final class JobTable implements JobRows {
     this.document = document;
   }
 
-  @Override
+  /**
+   * Writes a job down, anew where an earlier run of it has ended, and notes one more who asked.
+   *
+   * @param recipe how to make it again
+   * @return names the asking
+   */
   public String open(Job job, List<String> recipe) {
     String words = String.join(" ", recipe);
     try {
@@ -86,7 +95,7 @@ public final class JobTable implements JobRows {
         .param("submitted", at(job.submittedAt()));
   }
 
-  @Override
+  /** Writes how a job stands, unless it has ended already. */
   public void update(Job job) {
     standing(UPDATE, job).update();
   }
@@ -97,12 +106,12 @@ public final class JobTable implements JobRows {
         .param("id", job.jobId())
         .param("state", job.state().word())
         .param("progress", job.progress())
-        .param("started", at(job.startedAt()), java.sql.Types.TIMESTAMP_WITH_TIMEZONE)
-        .param("finished", at(job.finishedAt()), java.sql.Types.TIMESTAMP_WITH_TIMEZONE)
-        .param("problem", job.failure().map(document).orElse(null), java.sql.Types.VARCHAR);
+        .param("started", at(job.startedAt()), Types.TIMESTAMP_WITH_TIMEZONE)
+        .param("finished", at(job.finishedAt()), Types.TIMESTAMP_WITH_TIMEZONE)
+        .param("problem", job.failure().map(document).orElse(null), Types.VARCHAR);
   }
 
-  @Override
+  /** The job as it was written last. */
   public Optional<Job> find(String jobId) {
     return database
         .sql("SELECT * FROM job WHERE job_id = :id")
@@ -128,7 +137,7 @@ public final class JobTable implements JobRows {
         .update();
   }
 
-  @Override
+  /** Those of some jobs that were cancelled. */
   public Set<String> cancelledOf(Set<String> jobIds) {
     return jobIds.isEmpty()
         ? Set.of()
@@ -140,7 +149,12 @@ public final class JobTable implements JobRows {
                 .list());
   }
 
-  @Override
+  /**
+   * Withdraws an asking.
+   *
+   * @param ask the asking; nothing means the only one
+   * @return how many remain; those there are where it is not said which of several
+   */
   public int withdraw(String jobId, Optional<String> ask) {
     ask.ifPresent(
         named ->
@@ -158,7 +172,7 @@ public final class JobTable implements JobRows {
     return ask.isEmpty() && remaining == 1 ? 0 : remaining;
   }
 
-  @Override
+  /** Writes a job down as cancelled, unless it has ended already. */
   public void cancel(String jobId) {
     database
         .sql(
@@ -168,7 +182,7 @@ public final class JobTable implements JobRows {
         .update();
   }
 
-  @Override
+  /** Forgets what ended long ago. */
   public void forgetOld() {
     OffsetDateTime before = at(clock.instant().minus(KEPT_FOR));
     database

@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
+import lodeswing.job.BackgroundThread;
 import lodeswing.job.StoredResult;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -65,12 +66,7 @@ public final class StoreBudget implements AutoCloseable {
   private final Cache<String, Boolean> stamped =
       Caffeine.newBuilder().maximumSize(STAMPS_KNOWN).expireAfterWrite(STAMPED_EVERY).build();
   private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            var made = new Thread(task, "store-budget");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadExecutor(new BackgroundThread("store-budget"));
 
   StoreBudget(JdbcClient database, Clock clock, long budget) {
     this.database = database;

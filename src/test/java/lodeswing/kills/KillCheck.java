@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lodeswing.StoppableDatabase;
 
 /**
  * Jobs while processes are killed, paused and cut off from their database: none may be lost, none

@@ -12,6 +12,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import lodeswing.job.BackgroundThread;
 import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
 import lodeswing.web.limits.Limits;
@@ -46,12 +47,7 @@ final class JobEvents {
   private final AtomicInteger open = new AtomicInteger();
   private final Set<SseEmitter> streams = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService thread =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            var made = new Thread(task, "job-events");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadScheduledExecutor(new BackgroundThread("job-events"));
 
   JobEvents(JobLedger ledger, Limits limits, Clock clock, JsonMapper json) {
     this.ledger = ledger;

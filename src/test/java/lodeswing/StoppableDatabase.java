@@ -1,4 +1,4 @@
-package lodeswing.kills;
+package lodeswing;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
@@ -7,13 +7,14 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** A PostgreSQL that can be stopped and started again on the same data and port. */
-final class StoppableDatabase implements AutoCloseable {
+public final class StoppableDatabase implements AutoCloseable {
 
   private final Path folder;
   private final int port;
   private EmbeddedPostgres server;
 
-  StoppableDatabase(Path folder) throws IOException {
+  /** Starts one on a free port, with its data in a folder. */
+  public StoppableDatabase(Path folder) throws IOException {
     this.folder = folder;
     try (var socket = new ServerSocket(0)) {
       this.port = socket.getLocalPort();
@@ -29,19 +30,23 @@ final class StoppableDatabase implements AutoCloseable {
         .start();
   }
 
-  void stop() throws IOException {
+  /** Stops it; its data stay. */
+  public void stop() throws IOException {
     server.close();
   }
 
-  void start() throws IOException {
+  /** Starts it again. */
+  public void start() throws IOException {
     server = started();
   }
 
-  String url() {
+  /** Its address for JDBC. */
+  public String url() {
     return "jdbc:postgresql://localhost:" + port + "/postgres";
   }
 
-  List<String> settings() {
+  /** What a service needs to be told to use it. */
+  public List<String> settings() {
     return List.of(
         "spring.profiles.active=postgres",
         "spring.datasource.url=" + url(),
