@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -111,8 +112,9 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   }
 
   private String keep(Job job, List<String> words) {
-    kept.add(job.jobId());
     String ask = rows.open(job, words);
+    // Not before its row is open again: that of an earlier run may say that it was cancelled.
+    kept.add(job.jobId());
     queue.accept(job.jobId());
     return ask;
   }
@@ -185,7 +187,8 @@ public final class JobDesk implements JobLedger, AutoCloseable {
     leavers.forEach(hearer -> hearer.accept(flight));
   }
 
-  private void round() {
+  /** Tells the rows how far jobs are, and hears from them; twice a second. */
+  void round() {
     try {
       if (claims.shared() && rounds % RENEWED_EVERY == 0) {
         claims.renew();
@@ -204,8 +207,10 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   /** Ends what was cancelled at another process. */
   private void hear() {
+    // Taken before the rows are read: what is asked for again after that is another flight.
+    Map<String, Flight> known = flights.getAllPresent(kept);
     for (String jobId : rows.cancelledOf(new HashSet<>(kept))) {
-      Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
+      Optional<Flight> flight = Optional.ofNullable(known.get(jobId));
       try {
         flight.ifPresent(this::cancel);
         kept.remove(jobId);

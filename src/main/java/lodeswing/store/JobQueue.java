@@ -115,7 +115,7 @@ public final class JobQueue implements AutoCloseable {
   private CompletionHandler<Void> work(String jobId) {
     Optional<List<String>> words = worker.table().openRecipe(jobId);
     if (words.isEmpty()) {
-      return (complete, operations) -> operations.remove();
+      return over(jobId);
     }
     try {
       Computation computation = worker.remake().apply(words.get());
@@ -136,7 +136,18 @@ public final class JobQueue implements AutoCloseable {
     } catch (RuntimeException e) {
       worker.desk().conclude(jobId, Optional.of(e));
     }
-    return (complete, operations) -> operations.remove();
+    return over(jobId);
+  }
+
+  /** Takes a job from the queue, unless it was asked for again meanwhile. */
+  private CompletionHandler<Void> over(String jobId) {
+    return (complete, operations) -> {
+      if (worker.table().openRecipe(jobId).isPresent()) {
+        later(complete, operations, LOOKED_AT_AGAIN);
+      } else {
+        operations.remove();
+      }
+    };
   }
 
   /** Waits in short breaths: a longer one would have to be interrupted at the end. */

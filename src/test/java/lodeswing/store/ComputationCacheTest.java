@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -26,6 +28,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.sql.DataSource;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
@@ -39,6 +42,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.jdbc.datasource.DelegatingDataSource;
 
 @Timeout(60)
 class ComputationCacheTest {
@@ -71,11 +75,20 @@ class ComputationCacheTest {
         public void makeRoom(Supplier<Set<String>> needed) {}
       };
 
+  /** Done whenever the rows of jobs are reached for. */
+  private volatile Runnable beforeRows = () -> {};
+
+  private final DataSource rowsSource =
+      new DelegatingDataSource(
+          StoredRows.source(StoredRows.memoryUrl("jobs-" + UUID.randomUUID()))) {
+        @Override
+        public Connection getConnection() throws SQLException {
+          beforeRows.run();
+          return super.getConnection();
+        }
+      };
   private final JobTable rows =
-      new JobTable(
-          StoredRows.migrated(StoredRows.source(StoredRows.memoryUrl("jobs-" + UUID.randomUUID()))),
-          Clock.systemUTC(),
-          String::valueOf);
+      new JobTable(StoredRows.migrated(rowsSource), Clock.systemUTC(), String::valueOf);
   private final JobDesk desk = new JobDesk(rows, jobId -> {}, Claims.alone(), Clock.systemUTC());
 
   @AfterEach
@@ -149,6 +162,28 @@ class ComputationCacheTest {
       gate.countDown();
       cache.answer(work("b", progress -> bytes("")), LONG);
       assertEquals(Answer.Source.COMPUTED, ((Answer.Ready) cache.answer(third, LONG)).source());
+    }
+  }
+
+  @Test
+  void workAskedForAgainIsNotCancelledByTheRowOfItsEarlierRun() {
+    var gate = new CountDownLatch(1);
+    try (var cache = cache(1_000_000, 1, 10)) {
+      Computation asked = work("again", progress -> waited(gate)).remadeFrom("again");
+      cache.answer(asked, Duration.ZERO);
+      desk.cancel(asked.jobId(), Optional.empty());
+      var looking = new AtomicBoolean();
+      beforeRows =
+          () -> {
+            if (looking.compareAndSet(false, true)) {
+              desk.round();
+              looking.set(false);
+            }
+          };
+      cache.answer(asked, Duration.ZERO);
+      beforeRows = () -> {};
+      gate.countDown();
+      assertEquals(Answer.Source.JOINED, ((Answer.Ready) cache.answer(asked, LONG)).source());
     }
   }
 
