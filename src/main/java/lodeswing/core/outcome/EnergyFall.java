@@ -12,21 +12,31 @@ import lodeswing.core.geometry.HermiteCubic;
  */
 record EnergyFall(double before, double after, double slope, double slopeAfter) {
 
-  /** Halvings of the interval: the last is below the rounding of a time. */
-  private static final int HALVINGS = 50;
+  /** Newton's steps at most; five are enough for a smooth fall. */
+  private static final int STEPS = 60;
 
-  /** Where in the step, 0 to 1, it reaches a level between its ends. */
+  /**
+   * Where in the step, 0 to 1, it reaches a level between its ends: by Newton's steps, or halves
+   * where these would leave the interval that holds the crossing.
+   */
   double reaches(double level) {
     double low = 0;
     double high = 1;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (low + high);
-      if (HermiteCubic.value(before, slope, after, slopeAfter, middle) > level) {
-        low = middle;
+    double t = (before - level) / (before - after);
+    for (int i = 0; i < STEPS; i++) {
+      double above = HermiteCubic.value(before, slope, after, slopeAfter, t) - level;
+      if (above > 0) {
+        low = t;
       } else {
-        high = middle;
+        high = t;
       }
+      double move = above / HermiteCubic.slope(before, slope, after, slopeAfter, t);
+      if (Math.abs(move) <= Math.ulp(1.0)) {
+        return t;
+      }
+      double next = t - move;
+      t = next > low && next < high ? next : 0.5 * (low + high);
     }
-    return 0.5 * (low + high);
+    return t;
   }
 }

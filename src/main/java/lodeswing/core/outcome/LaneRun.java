@@ -125,9 +125,8 @@ final class LaneRun {
     }
     double energy = s[LaneBlock.NEW_ENERGY + lane];
     if (energy < rule.highestSealEnergy()) {
-      note(lane, energy);
-      if (ends.end(i) < 0) {
-        seal(lane, energy, ends);
+      if (ends.end(i) < 0 && !seal(lane, energy, ends)) {
+        note(lane, energy);
       }
       if (ends.end(i) >= 0 && ended(lane, energy, ends)) {
         free(lane, releases, queue, ends, reference);
@@ -139,12 +138,20 @@ final class LaneRun {
     }
   }
 
-  private void seal(int lane, double energy, Ends ends) {
+  /** Whether the bob can leave a well no more; most are shut in on the step that falls below it. */
+  private boolean seal(int lane, double energy, Ends ends) {
     int well = rule.sealedWell(s[LaneBlock.NEW + lane], s[LaneBlock.NEW + LANES + lane], energy);
-    double at = well >= 0 ? shutAt[well * LANES + lane] : Double.NaN;
-    if (well >= 0 && at <= longest) {
+    if (well < 0) {
+      return false;
+    }
+    double at = shutAt[well * LANES + lane];
+    if (Double.isNaN(at)) {
+      at = crossing(lane, rule.sealEnergy(well));
+    }
+    if (at <= longest) {
       ends.set(release[lane], well, at);
     }
+    return true;
   }
 
   /** Whether nothing more is to be learned of a release whose end is certain. */
