@@ -1,6 +1,7 @@
 package lodeswing.config;
 
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.HikariPoolMXBean;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -20,6 +21,7 @@ import lodeswing.store.JobQueue;
 import lodeswing.store.JobTable;
 import lodeswing.store.LeasedClaims;
 import lodeswing.store.ResultTable;
+import lodeswing.store.WriteProbe;
 import lodeswing.web.jobs.FailureDocuments;
 import lodeswing.web.limits.Limits;
 import org.springframework.beans.factory.annotation.Value;
@@ -71,9 +73,7 @@ class StoreWiring {
       @Value("${spring.datasource.url}") String url,
       @Value("${spring.datasource.username}") String user,
       @Value("${spring.datasource.password}") String password) {
-    HikariDataSource pool = pool(url, user, password);
-    pool.setConnectionTimeout(PATIENCE_MS);
-    return pool;
+    return pool(url, user, password);
   }
 
   private static HikariDataSource pool(String url, String user, String password) {
@@ -83,6 +83,7 @@ class StoreWiring {
     pool.setUsername(user);
     pool.setPassword(password);
     pool.setMaximumPoolSize(CONNECTIONS);
+    pool.setConnectionTimeout(PATIENCE_MS);
     return pool;
   }
 
@@ -140,6 +141,22 @@ class StoreWiring {
   @Bean
   ResultTable resultStore(JdbcClient database, Clock clock, Limits limits) {
     return new ResultTable(database, clock, limits.storedBytes());
+  }
+
+  @Bean(initMethod = "start")
+  WriteProbe writeProbe(JdbcClient database, Clock clock, HikariDataSource pool) {
+    return new WriteProbe(
+        database,
+        clock,
+        () ->
+            Optional.ofNullable(pool.getHikariPoolMXBean())
+                .ifPresent(HikariPoolMXBean::softEvictConnections));
+  }
+
+  /** Down while nothing can be written. */
+  @Bean
+  HealthIndicator writingHealthIndicator(WriteProbe probe) {
+    return () -> (probe.writes() ? Health.up() : Health.down()).build();
   }
 
   /** Always up: a damaged result is computed again, but an operator wants to know of it. */

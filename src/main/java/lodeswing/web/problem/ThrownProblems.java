@@ -15,6 +15,7 @@ import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.jdbc.UncategorizedSQLException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.HttpMediaTypeNotAcceptableException;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
@@ -40,6 +41,11 @@ public final class ThrownProblems {
         LOG.warn("The database does not answer: {}", cause.getMessage());
         return ProblemException.passing(
             ProblemCode.STORE_AWAY, "The database does not answer.", STORE_AWAY_FOR);
+      }
+      if (cause instanceof UncategorizedSQLException failed) {
+        LOG.error("The database could not do what it was asked", failed);
+        return ProblemException.passing(
+            ProblemCode.STORE_AWAY, "The database cannot keep anything now.", STORE_AWAY_FOR);
       }
     }
     if (thrown instanceof HttpMessageNotReadableException unreadable) {
