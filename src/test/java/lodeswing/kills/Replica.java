@@ -23,14 +23,21 @@ final class Replica implements AutoCloseable {
   private final Path jar;
   private final Path folder;
   private final List<String> settings;
+  private final Surroundings surroundings;
   private final int port;
   private Process process;
 
   Replica(String name, Path jar, Path folder, List<String> settings) throws IOException {
+    this(name, jar, folder, settings, Surroundings.USUAL);
+  }
+
+  Replica(String name, Path jar, Path folder, List<String> settings, Surroundings surroundings)
+      throws IOException {
     this.name = name;
     this.jar = jar;
     this.folder = folder;
     this.settings = settings;
+    this.surroundings = surroundings;
     try (var socket = new ServerSocket(0)) {
       this.port = socket.getLocalPort();
     }
@@ -38,19 +45,31 @@ final class Replica implements AutoCloseable {
     this.process = begin();
   }
 
+  /**
+   * What a process runs in.
+   *
+   * @param shell a command that runs the words after it, or none
+   * @param machine settings of the virtual machine
+   */
+  record Surroundings(List<String> shell, List<String> machine) {
+
+    static final Surroundings USUAL = new Surroundings(List.of(), List.of());
+  }
+
   private Process begin() throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "--add-modules=jdk.incubator.vector",
-                "-Xmx512m",
-                "-jar",
-                jar.toString(),
-                "--server.port=" + port,
-                "--lodeswing.data-folder=" + folder.resolve("data"),
-                "--lodeswing.warm-up=false",
-                "--logging.level.root=WARN"));
+    List<String> command = new ArrayList<>(surroundings.shell());
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("--add-modules=jdk.incubator.vector");
+    command.add("-Xmx512m");
+    command.addAll(surroundings.machine());
+    command.addAll(
+        List.of(
+            "-jar",
+            jar.toString(),
+            "--server.port=" + port,
+            "--lodeswing.data-folder=" + folder.resolve("data"),
+            "--lodeswing.warm-up=false",
+            "--logging.level.root=WARN"));
     settings.forEach(setting -> command.add("--" + setting));
     return new ProcessBuilder(command)
         .redirectErrorStream(true)
@@ -76,6 +95,10 @@ final class Replica implements AutoCloseable {
         .inheritIO()
         .start()
         .waitFor();
+  }
+
+  long pid() {
+    return process.pid();
   }
 
   boolean ready() {
