@@ -39,7 +39,16 @@ final class Connection implements AutoCloseable {
 
   /** The bytes of a GET request, to be sent many times. */
   static byte[] get(String path) {
-    return ("GET " + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n")
+    return bodiless("GET", path);
+  }
+
+  /** The bytes of a DELETE request. */
+  static byte[] delete(String path) {
+    return bodiless("DELETE", path);
+  }
+
+  private static byte[] bodiless(String method, String path) {
+    return (method + " " + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n")
         .getBytes(StandardCharsets.US_ASCII);
   }
 
@@ -63,7 +72,8 @@ final class Connection implements AutoCloseable {
       int colon = line.indexOf(':');
       fields.put(line.substring(0, colon), line.substring(colon + 1).strip());
     }
-    int length = Integer.parseInt(fields.getOrDefault("Content-Length", "-1"));
+    String none = status[1].equals("204") ? "0" : "-1";
+    int length = Integer.parseInt(fields.getOrDefault("Content-Length", none));
     if (length < 0) {
       throw new IOException("an answer without Content-Length: " + fields);
     }

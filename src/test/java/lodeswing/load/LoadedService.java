@@ -104,6 +104,20 @@ final class LoadedService implements AutoCloseable {
     return "/" + name;
   }
 
+  /** Files and sockets that the process holds open, as the kernel lists them. */
+  long openFiles() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("/proc", Long.toString(process.pid()), "fd"))) {
+      return files.count();
+    }
+  }
+
+  /** Threads of the process, as the kernel lists them. */
+  long threads() throws IOException {
+    try (Stream<Path> tasks = Files.list(Path.of("/proc", Long.toString(process.pid()), "task"))) {
+      return tasks.count();
+    }
+  }
+
   /** Bytes of live objects after a full collection, by the JDK's own tool. */
   long liveBytes() throws IOException, InterruptedException {
     Process histogram =
