@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import lodeswing.job.Computations;
+import lodeswing.job.Pace;
 import lodeswing.job.Recipe;
 import lodeswing.job.ResultStore;
 import lodeswing.store.Claims;
@@ -188,6 +189,21 @@ class StoreWiring {
             limits.waitingReleases()),
         claims,
         desk);
+  }
+
+  @Bean
+  Pace pace(ComputationCache computations) {
+    return computations.pace();
+  }
+
+  /** Always up: how fast this process is, and whether that was measured, tells of its refusals. */
+  @Bean
+  HealthIndicator paceHealthIndicator(Pace pace) {
+    return () ->
+        Health.up()
+            .withDetail("releasesPerSecond", Math.round(pace.releasesPerSecond()))
+            .withDetail("basis", pace.guessed() ? "guess" : "measured")
+            .build();
   }
 
   private static int orAllCores(int threads) {

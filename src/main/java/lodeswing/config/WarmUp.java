@@ -11,9 +11,11 @@ import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.BackgroundThread;
+import lodeswing.job.Pace;
 import lodeswing.render.png.BasinPainter;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import org.slf4j.Logger;
@@ -27,6 +29,9 @@ import org.springframework.stereotype.Component;
  * Computes and paints small maps of a sample of either model right after the start, in the
  * background: the first 65,536 releases of a process took ten times as long as the next, until the
  * compiler had seen the lanes at work, and the first figure of a lesson would wait for it.
+ *
+ * <p>What the maps of the last second of each sample cost, beside the time that they took, tells
+ * how fast this machine is, so that the first request that is refused hears a measured time.
  */
 @Component
 class WarmUp {
@@ -34,6 +39,10 @@ class WarmUp {
   private static final Logger LOG = LoggerFactory.getLogger(WarmUp.class);
   private static final List<String> SAMPLES = List.of("paper-triangle", "three-stations");
   private static final Duration A_SAMPLE = Duration.ofSeconds(3);
+
+  /** The last part of a sample's time, in which the code is compiled. */
+  private static final Duration MEASURED = Duration.ofSeconds(1);
+
   private static final int SIDE = 64;
   private static final double LONGEST = 400;
   private static final Tolerance TOLERANCE = Tolerance.of(1e-6);
@@ -44,6 +53,7 @@ class WarmUp {
   private final SampleLayouts samples;
   private final Landscapes landscapes;
   private final OutcomeFinders finders;
+  private final Pace pace;
   private final boolean wanted;
   private volatile boolean over;
 
@@ -51,11 +61,13 @@ class WarmUp {
       LayoutStore layouts,
       Landscapes landscapes,
       LaneProvider lanes,
+      Pace pace,
       @Value("${lodeswing.warm-up}") boolean wanted) {
     this.samples = layouts.samples();
     this.landscapes = landscapes;
     // Finders of its own: nobody has asked for these releases, so they are not counted.
     this.finders = new OutcomeFinders(lanes);
+    this.pace = pace;
     this.wanted = wanted;
   }
 
@@ -77,9 +89,12 @@ class WarmUp {
     long begun = System.nanoTime();
     try {
       for (String name : SAMPLES) {
-        mapOf(landscapes.of(samples.get(name).document(), LayoutPlace.STORED));
+        mapsOf(samples.get(name).document());
       }
-      LOG.info("Warmed up in {} s", (System.nanoTime() - begun) / 1_000_000_000);
+      LOG.info(
+          "Warmed up in {} s; {} releases a second",
+          (System.nanoTime() - begun) / 1_000_000_000,
+          Math.round(pace.releasesPerSecond()));
     } catch (RuntimeException e) {
       LOG.warn("The warm-up failed; the first maps will be slow", e);
     } finally {
@@ -87,7 +102,8 @@ class WarmUp {
     }
   }
 
-  private void mapOf(Landscape landscape) {
+  private void mapsOf(LayoutDocument layout) {
+    Landscape landscape = landscapes.of(layout, LayoutPlace.STORED);
     double farthest =
         landscape.restPoints().list().stream()
             .mapToDouble(point -> Math.hypot(point.x(), point.y()))
@@ -95,11 +111,15 @@ class WarmUp {
             .orElseThrow();
     var window = new BasinWindow(0, 0, REACH * farthest);
     new BasinSurveyor(landscape, window, finders, LONGEST).survey(fraction -> {});
+    long cost = landscapes.costOf(layout).map(SIDE * SIDE, false);
     long end = System.nanoTime() + A_SAMPLE.toNanos();
-    while (System.nanoTime() - end < 0) {
+    for (long begun = System.nanoTime(); begun - end < 0; begun = System.nanoTime()) {
       PixelGrid grid = PixelGrid.whole(window, SIDE, SIDE);
       BasinMap map =
           BasinMap.of(landscape, grid, finders.of(landscape, TOLERANCE, LONGEST), fraction -> {});
+      if (end - begun < MEASURED.toNanos()) {
+        pace.measured(cost, Duration.ofNanos(System.nanoTime() - begun));
+      }
       new BasinPainter(map, 1, false).png(grid);
     }
   }

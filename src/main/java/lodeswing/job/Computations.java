@@ -28,7 +28,9 @@ public interface Computations {
     /** Somebody waits. */
     WAITED_FOR,
     /** Whoever asked comes back later. */
-    LATER
+    LATER,
+    /** The queue of jobs asks, and goes on asking, for those who come back later. */
+    QUEUED
   }
 
   /** The result with an id from memory or the store, without computing anything. */

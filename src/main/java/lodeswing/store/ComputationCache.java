@@ -13,6 +13,7 @@ import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.JobCancelledException;
+import lodeswing.job.Pace;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
@@ -122,6 +123,11 @@ public final class ComputationCache implements Computations, AutoCloseable {
   private static boolean boards(CompletableFuture<StoredResult> seat, Optional<Flight> asker) {
     return !(seat instanceof Landing landing)
         || landing.flight().map(flight -> flight.board(asker)).orElse(true);
+  }
+
+  /** How fast this process computes, for what it says to those whose work it refuses. */
+  public Pace pace() {
+    return threads.pace();
   }
 
   @Override

@@ -10,8 +10,8 @@ final class ComputingThread extends Thread {
 
   private final Deque<Flight> flights = new ArrayDeque<>();
 
-  ComputingThread(Runnable task, int number) {
-    super(task, "computing-" + number);
+  ComputingThread(Runnable task, String name) {
+    super(task, name);
     setDaemon(true);
   }
 

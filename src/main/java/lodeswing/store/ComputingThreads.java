@@ -6,6 +6,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import lodeswing.job.Pace;
 import lodeswing.job.TooMuchWorkException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -15,15 +16,11 @@ import org.slf4j.LoggerFactory;
  *
  * <p>Work that somebody waits for has threads of its own, so that it never stands behind jobs that
  * nobody waits for; the processor's time is shared by the operating system. What waits is bounded
- * by its number and by its cost in releases. How many releases a thread computes in a second is
- * learned from what it has computed.
+ * by its number and by its cost in releases; how soon there is room again is told by the {@link
+ * LearnedPace}.
  */
 final class ComputingThreads implements AutoCloseable {
 
-  /** Before anything was computed; a low guess, so that nobody is told to come back too soon. */
-  private static final double FIRST_RATE = 20_000;
-
-  private static final double LEARNED = 0.2;
   private static final Duration GRACE = Duration.ofSeconds(2);
   private static final Logger LOG = LoggerFactory.getLogger(ComputingThreads.class);
 
@@ -34,7 +31,7 @@ final class ComputingThreads implements AutoCloseable {
   private final ThreadPoolExecutor later;
   private final int most;
   private final long mostReleases;
-  private double rate = FIRST_RATE;
+  private final LearnedPace pace = new LearnedPace();
 
   ComputingThreads(ComputationCache.Size size) {
     this.waitedFor = pool(size.threads());
@@ -50,7 +47,7 @@ final class ComputingThreads implements AutoCloseable {
         0,
         TimeUnit.SECONDS,
         new LinkedBlockingQueue<>(),
-        task -> new ComputingThread(task, numbers.incrementAndGet()));
+        task -> new ComputingThread(task, "computing-" + numbers.incrementAndGet()));
   }
 
   /** How many computations wait for a thread. */
@@ -85,9 +82,8 @@ final class ComputingThreads implements AutoCloseable {
   }
 
   /** When half of what waits will have been done: then it is worth asking again. */
-  private synchronized Duration untilHalfDone() {
-    double perSecond = rate * waitedFor.getCorePoolSize();
-    return Duration.ofMillis((long) (500 * waitingReleases.get() / perSecond));
+  private Duration untilHalfDone() {
+    return Duration.ofMillis((long) (500 * waitingReleases.get() / pace.releasesPerSecond()));
   }
 
   /** Lets a flight that waits among the jobs be begun by the threads of those who wait. */
@@ -111,11 +107,14 @@ final class ComputingThreads implements AutoCloseable {
     }
   }
 
+  /** How fast they compute. */
+  Pace pace() {
+    return pace;
+  }
+
   /** Hears how long a thread took for how many releases. */
-  synchronized void learn(long releases, Duration took) {
-    if (releases > 0 && took.toMillis() > 0) {
-      rate += LEARNED * (releases * 1e3 / took.toMillis() - rate);
-    }
+  void learn(long releases, Duration took) {
+    pace.learn(releases, took, Math.max(1, waitedFor.getActiveCount() + later.getActiveCount()));
   }
 
   /** Never interrupts: an interrupt during a write closes the embedded database's file. */

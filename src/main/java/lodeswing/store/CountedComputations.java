@@ -16,9 +16,11 @@ import lodeswing.job.TooMuchWorkException;
  * Counts what other computations answer, by where it came from, and times the work itself.
  *
  * <p>{@code lodeswing.answers} has the tags {@code source} (memory, store, computed, joined, or
- * pending where the caller was sent to a job) and {@code asker} (request, or work where a running
- * computation asked for another). {@code lodeswing.computations} times each run of a work, all that
- * it asked for included, with the tags {@code kind} and {@code end} (done, failed, cancelled).
+ * pending where the caller was sent to a job) and {@code asker} (request, work where a running
+ * computation asked for another, or job where the queue asked for a job's result, counted once it
+ * is there). Refusals are those of requests; the queue tries its jobs again. {@code
+ * lodeswing.computations} times each run of a work, all that it asked for included, with the tags
+ * {@code kind} and {@code end} (done, failed, cancelled).
  */
 public final class CountedComputations implements Computations {
 
@@ -51,10 +53,12 @@ public final class CountedComputations implements Computations {
     try {
       Answer answer = counted.answer(watched(computation), wait, urgency);
       leaves = answer instanceof Answer.Ready;
-      count(answer);
+      count(answer, urgency);
       return answer;
     } catch (TooMuchWorkException e) {
-      refused.increment();
+      if (urgency != Urgency.QUEUED) {
+        refused.increment();
+      }
       throw e;
     } finally {
       if (leaves) {
@@ -66,22 +70,31 @@ public final class CountedComputations implements Computations {
   @Override
   public Optional<Answer.Ready> find(String id) {
     Optional<Answer.Ready> found = counted.find(id);
-    found.ifPresent(this::count);
+    found.ifPresent(answer -> count(answer, Urgency.WAITED_FOR));
     return found;
   }
 
-  private void count(Answer answer) {
+  private void count(Answer answer, Urgency urgency) {
+    if (urgency == Urgency.QUEUED && !(answer instanceof Answer.Ready)) {
+      return;
+    }
     String source =
         answer instanceof Answer.Ready ready
             ? ready.source().name().toLowerCase(Locale.ROOT)
             : "pending";
-    String asker = Thread.currentThread() instanceof ComputingThread ? "work" : "request";
     Counter.builder("lodeswing.answers")
-        .description("Answers to requests and to running computations, by their source")
+        .description("Answers to requests, running computations and the queue, by their source")
         .tag("source", source)
-        .tag("asker", asker)
+        .tag("asker", asker(urgency))
         .register(meters)
         .increment();
+  }
+
+  private static String asker(Urgency urgency) {
+    if (Thread.currentThread() instanceof ComputingThread) {
+      return "work";
+    }
+    return urgency == Urgency.QUEUED ? "job" : "request";
   }
 
   private Computation watched(Computation computation) {

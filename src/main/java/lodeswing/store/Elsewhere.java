@@ -55,7 +55,9 @@ final class Elsewhere implements AutoCloseable {
         .find(flight.resultId())
         .ifPresentOrElse(
             flight::land,
-            () -> new ComputingThread(flight.again(), -rescues.incrementAndGet()).start());
+            () ->
+                new ComputingThread(flight.again(), "taking-over-" + rescues.incrementAndGet())
+                    .start());
     return true;
   }
 

@@ -1,6 +1,6 @@
 package lodeswing.store;
 
-import static lodeswing.job.Computations.Urgency.LATER;
+import static lodeswing.job.Computations.Urgency.QUEUED;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerBuilder;
@@ -153,7 +153,7 @@ public final class JobQueue implements AutoCloseable {
   /** Waits in short breaths: a longer one would have to be interrupted at the end. */
   private boolean finished(Computation computation) {
     while (!closing) {
-      if (worker.computations().answer(computation, BREATH, LATER) instanceof Answer.Ready) {
+      if (worker.computations().answer(computation, BREATH, QUEUED) instanceof Answer.Ready) {
         return true;
       }
     }

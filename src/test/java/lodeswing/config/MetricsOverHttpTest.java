@@ -90,6 +90,52 @@ class MetricsOverHttpTest {
     assertThat(value(metrics(), OLDEST), equalTo(0.0));
   }
 
+  /** The queue asks for a job's result again and again, and the job's work for other results. */
+  @Test
+  void onlyRequestsAreCountedAsAskedForByRequests() throws InterruptedException {
+    String map =
+        SERVICE
+            .given()
+            .contentType("application/json")
+            .body(
+                "{\"layout\":{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.2,\"height\":0.3,"
+                    + "\"magnets\":[{\"x\":0.6,\"y\":0.1,\"strength\":1},{\"x\":-0.6,\"y\":0,"
+                    + "\"strength\":1}]},\"window\":{\"halfWidth\":1.7}}")
+            .post("/v1/basins?wait=60")
+            .path("basinId");
+    String before = metrics();
+    String job =
+        SERVICE
+            .given()
+            .get("/v1/basins/" + map + "/summary?side=400&wait=0")
+            .then()
+            .statusCode(202)
+            .extract()
+            .header("Location");
+    while (!SERVICE.given().get(job).path("state").equals("done")) {
+      Thread.sleep(50);
+    }
+    // The queue hears of the end a moment later than the job's row.
+    while (sum(metrics(), "job") == sum(before, "job")) {
+      Thread.sleep(50);
+    }
+    String after = metrics();
+    assertThat(value(after, PENDING) - value(before, PENDING), equalTo(1.0));
+    assertThat(sum(after, "request") - sum(before, "request"), equalTo(1.0));
+    assertThat(sum(after, "job") - sum(before, "job"), equalTo(1.0));
+    assertThat(sum(after, "work") - sum(before, "work"), greaterThanOrEqualTo(2.0));
+  }
+
+  /** Answers to an asker, from whatever source. */
+  private static double sum(String metrics, String asker) {
+    return metrics
+        .lines()
+        .filter(line -> line.startsWith("lodeswing_answers_total{"))
+        .filter(line -> line.contains("asker=\"" + asker + "\""))
+        .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
+        .sum();
+  }
+
   /** No more jobs are begun than there are cores, so of one more than that at least one waits. */
   @Test
   void whatWaitsForACoreIsCounted() {

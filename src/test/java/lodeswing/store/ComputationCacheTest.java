@@ -98,11 +98,15 @@ class ComputationCacheTest {
   }
 
   private ComputationCache cache(long bytes, int threads, int waiting) {
+    return cache(bytes, threads, waiting, Claims.alone());
+  }
+
+  private ComputationCache cache(long bytes, int threads, int waiting, Claims claims) {
     return new ComputationCache(
         store,
         Clock.systemUTC(),
         new ComputationCache.Size(bytes, threads, waiting, 1000),
-        Claims.alone(),
+        claims,
         desk);
   }
 
@@ -256,8 +260,53 @@ class ComputationCacheTest {
           assertThrows(
               TooMuchWorkException.class,
               () -> cache.answer(work("d", progress -> bytes("")).costing(1), Duration.ZERO));
+      // Half of a thousand releases, by the guess and by what was measured.
+      assertTrue(cache.pace().guessed());
       assertEquals(25, refused.askAgainAfter().toMillis());
+      cache.pace().measured(500, Duration.ofSeconds(1));
+      var later =
+          assertThrows(
+              TooMuchWorkException.class,
+              () -> cache.answer(work("e", progress -> bytes("")).costing(1), Duration.ZERO));
+      assertEquals(1000, later.askAgainAfter().toMillis());
       gate.countDown();
+    }
+  }
+
+  /** Another process holds the claim until it has given the work up, without a result. */
+  private static Claims takenElsewhere() {
+    var held = new AtomicBoolean(true);
+    return new Claims() {
+      @Override
+      public boolean take(String id) {
+        return !held.get();
+      }
+
+      @Override
+      public void release(String id) {}
+
+      @Override
+      public boolean isFree(String id) {
+        held.set(false);
+        return true;
+      }
+
+      @Override
+      public void renew() {}
+
+      @Override
+      public boolean shared() {
+        return true;
+      }
+    };
+  }
+
+  @Test
+  void workThatAnotherProcessHasGivenUpIsTakenOverByAThreadThatSaysSo() {
+    try (var cache = cache(1_000_000, 1, 10, takenElsewhere())) {
+      var on = work("a", progress -> bytes(Thread.currentThread().getName()));
+      var answer = assertInstanceOf(Answer.Ready.class, cache.answer(on, LONG));
+      assertEquals("taking-over-1", new String(answer.result().bytes(), StandardCharsets.UTF_8));
     }
   }
 

@@ -9,14 +9,12 @@ import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
-import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
-import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -28,15 +26,6 @@ import org.springframework.stereotype.Component;
  */
 @Component
 final class BasinComputations {
-
-  /** What a survey is taken to cost in the queue; a guess. */
-  private static final long SURVEY_RELEASES = 30_000;
-
-  /** How much longer a release is taken to be until it has settled; a guess. */
-  private static final int SETTLING = 3;
-
-  /** Bench evaluations take 3.8 times as long (DEVELOPERS.md); the rest is a guess. */
-  private static final int BENCH = 5;
 
   private static final Duration TAKES_AT_MOST = Duration.ofHours(1);
 
@@ -51,11 +40,6 @@ final class BasinComputations {
     this.computations = computations;
     this.finders = finders;
     this.limits = limits;
-  }
-
-  /** What a release costs, in releases of a textbook layout. */
-  static long weight(LayoutDocument layout) {
-    return layout.layout() instanceof BenchLayout ? BENCH : 1;
   }
 
   /** The survey of a window, which every other answer needs. */
@@ -78,7 +62,7 @@ final class BasinComputations {
                   .written();
             })
         .remadeFrom(request.basinId())
-        .costing(SURVEY_RELEASES * weight(request.layout()));
+        .costing(landscapes.costOf(request.layout()).survey());
   }
 
   /**
@@ -105,7 +89,7 @@ final class BasinComputations {
               return map(request, grid, survey, settled, progress);
             })
         .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
-        .costing((long) size * size * (settled ? SETTLING : 1) * weight(request.layout()));
+        .costing(landscapes.costOf(request.layout()).map((long) size * size, settled));
   }
 
   /** A picture of the whole window. */
@@ -122,7 +106,7 @@ final class BasinComputations {
                     false,
                     progress))
         .remadeFrom(request.basinId(), "" + width, "" + height)
-        .costing((long) width * height * weight(request.layout()));
+        .costing(landscapes.costOf(request.layout()).map((long) width * height, false));
   }
 
   /** A square picture of the whole window, from memory, the store or computed on this thread. */

@@ -1,13 +1,13 @@
 package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
@@ -35,6 +35,7 @@ final class BasinController {
   private final BasinStore basins;
   private final BasinComputations computations;
   private final PreparingCost cost;
+  private final DryRun dryRun;
   private final ComputedAnswers answers;
 
   BasinController(
@@ -42,11 +43,13 @@ final class BasinController {
       BasinStore basins,
       BasinComputations computations,
       PreparingCost cost,
+      DryRun dryRun,
       ComputedAnswers answers) {
     this.layouts = layouts;
     this.basins = basins;
     this.computations = computations;
     this.cost = cost;
+    this.dryRun = dryRun;
     this.answers = answers;
   }
 
@@ -63,7 +66,8 @@ final class BasinController {
     BasinRequest basin = BasinRequest.of(layout, read).checked("/window/");
     cost.check(layout, read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED);
     if (query.get(BasinQuery.DRY_RUN)) {
-      return Reply.ofJson(form, estimate(basin)).to(request);
+      return Reply.ofJson(form, dryRun.of(layout, computations.survey(basin), named(basin)))
+          .to(request);
     }
     int status = basins.save(basin) ? 201 : 200;
     return answers.reply(
@@ -76,15 +80,12 @@ final class BasinController {
                 .readAt("/v1/basins/" + basin.basinId()));
   }
 
-  private byte[] estimate(BasinRequest basin) {
+  private static Map<String, Object> named(BasinRequest basin) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("dryRun", true);
     members.put("basinId", basin.basinId());
-    members.put("layoutId", basin.layout().layoutId());
     members.put("window", basin.canonical());
     members.put("releasesPerTile", (double) BasinAnswers.TILE_SIZE * BasinAnswers.TILE_SIZE);
-    members.put("cost", cost.described(basin.layout()));
-    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
+    return members;
   }
 
   private static BasinAnswers answers(BasinRequest basin, byte[] survey) {

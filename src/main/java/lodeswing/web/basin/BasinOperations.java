@@ -11,6 +11,7 @@ import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.RecordShape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -62,14 +63,17 @@ class BasinOperations {
                 "dry-run",
                 false,
                 new FlagShape(),
-                "true: estimate only, compute nothing.",
+                "true: tell the survey's cost (costReleases), compute and store nothing.",
                 "false")),
         Optional.of(new RequestText(BasinShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
                 201, "Asked for the first time.", BasinShapes.DOCUMENT, BasinController.DOCUMENT),
             new AnswerText(
-                200, "Asked before, or a dry run.", BasinShapes.DOCUMENT, BasinController.DOCUMENT),
+                200,
+                "Asked before, or what a dry run tells.",
+                List.of(BasinShapes.DOCUMENT, DryRun.DOCUMENT),
+                BasinController.DOCUMENT),
             PendingAnswer.ACCEPTED),
         List.of(404, 413, 415, 422, 503));
   }
@@ -227,10 +231,19 @@ class BasinOperations {
                 new FlagShape(),
                 "true: also when each bob had settled.",
                 "false"),
-            new ParameterText("dry-run", false, new FlagShape(), "true: estimate only.", "false")),
+            new ParameterText(
+                "dry-run",
+                false,
+                new FlagShape(),
+                "true: tell the cost (costReleases), compute and store nothing.",
+                "false")),
         Optional.of(new RequestText(OutcomeShapes.REQUEST, Map.of())),
         List.of(
-            new AnswerText(200, "The ends.", OutcomeShapes.DOCUMENT, OutcomeListController.OFFERED),
+            new AnswerText(
+                200,
+                "The ends, or what a dry run tells.",
+                List.of(OutcomeShapes.DOCUMENT, DryRun.DOCUMENT),
+                OutcomeListController.OFFERED),
             PendingAnswer.ACCEPTED),
         List.of(404, 413, 415, 422, 503));
   }

@@ -29,11 +29,6 @@ final class OutcomeListComputations {
 
   private static final String KIND = "outcomes";
 
-  /**
-   * How much longer a release of a list, at its tolerance, is taken to be than a map's; a guess.
-   */
-  private static final long TIGHT = 4;
-
   private static final String REQUEST_KIND = "outcomes-request";
 
   /** A single release has no pixel that an error may be measured against: as traces, almost. */
@@ -117,7 +112,7 @@ final class OutcomeListComputations {
               return ends(landscape, list, places, progress).written();
             })
         .remadeFrom(list.listId())
-        .costing(TIGHT * list.count() * BasinComputations.weight(list.layout()));
+        .costing(landscapes.costOf(list.layout()).list(list.count(), list.settled()));
   }
 
   private StoredEnds ends(

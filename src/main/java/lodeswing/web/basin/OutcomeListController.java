@@ -1,14 +1,13 @@
 package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutStore;
@@ -38,6 +37,7 @@ final class OutcomeListController {
   private final OutcomeListComputations computations;
   private final ComputedAnswers answers;
   private final PreparingCost cost;
+  private final DryRun dryRun;
   private final Limits limits;
 
   OutcomeListController(
@@ -45,11 +45,13 @@ final class OutcomeListController {
       OutcomeListComputations computations,
       ComputedAnswers answers,
       PreparingCost cost,
+      DryRun dryRun,
       Limits limits) {
     this.layouts = layouts;
     this.computations = computations;
     this.answers = answers;
     this.cost = cost;
+    this.dryRun = dryRun;
     this.limits = limits;
   }
 
@@ -72,7 +74,10 @@ final class OutcomeListController {
     ReleaseList list = ReleaseList.of(layouts.get(layoutId), sent, settled, most);
     cost.check(list.layout(), LayoutPlace.STORED);
     if (query.get(BasinQuery.DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, estimate(list)).to(request);
+      Map<String, Object> count = Map.of("releases", (double) list.count());
+      return Reply.ofJson(
+              Representation.JSON, dryRun.of(list.layout(), computations.of(list), count))
+          .to(request);
     }
     computations.save(list);
     String url = "/v1/outcomes/" + list.listId();
@@ -87,14 +92,6 @@ final class OutcomeListController {
     return Optional.ofNullable(request.getContentType())
         .filter(type -> MediaType.parseMediaType(type).getSubtype().equals("csv"))
         .isPresent();
-  }
-
-  private static byte[] estimate(ReleaseList list) {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("dryRun", true);
-    members.put("layoutId", list.layout().layoutId());
-    members.put("releases", (double) list.count());
-    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
   }
 
   @GetMapping("/v1/outcomes/{outcomesId}")

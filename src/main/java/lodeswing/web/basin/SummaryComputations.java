@@ -42,10 +42,9 @@ final class SummaryComputations {
             progress -> summarised(request, progress).written())
         .remadeFrom(request.basin().basinId(), "" + request.side(), "" + request.seed())
         .costing(
-            2L
-                * request.side()
-                * request.side()
-                * BasinComputations.weight(request.basin().layout()));
+            landscapes
+                .costOf(request.basin().layout())
+                .summary((long) request.side() * request.side()));
   }
 
   private StoredSummary summarised(SummaryRequest request, Computation.Progress progress) {

@@ -6,6 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.WorkExceededException;
+import lodeswing.job.WorkCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemException;
@@ -62,6 +63,12 @@ public final class Landscapes {
       mine.completeExceptionally(e);
       throw e;
     }
+  }
+
+  /** What work on a layout costs now, which is less once the layout is ready. */
+  public WorkCost costOf(LayoutDocument document) {
+    boolean ready = held.asMap().containsKey(document.physicsKey());
+    return new WorkCost(document.layout(), ready, cost.of(document));
   }
 
   private static Landscape await(CompletableFuture<Landscape> seat) {

@@ -79,7 +79,12 @@ final class LayoutAnswers {
             NumberShape.between(0, 1e300),
             "In a dry run: evaluations of a magnet's potential that making the layout ready for"
                 + " traces and rest points will take, against the limit of the same name in"
-                + " getLimits.");
+                + " getLimits.")
+        .optional(
+            "costReleases",
+            NumberShape.between(0, 1e18),
+            "In a dry run: what making the layout ready will cost, about, in releases of a textbook"
+                + " map, as other dry runs tell their work; storing it costs nothing.");
   }
 
   /** In short. */

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.job.WorkCost;
 import lodeswing.web.layout.SampleLayouts.Sample;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
@@ -47,7 +48,10 @@ final class LayoutController {
     Map<String, Object> answer = LayoutAnswers.summaryOf(document);
     if (query.get(DRY_RUN)) {
       answer.put("dryRun", true);
-      answer.put("preparingWork", Math.rint(Landscape.expectedWork(document.layout())));
+      double work = Math.rint(Landscape.expectedWork(document.layout()));
+      answer.put("preparingWork", work);
+      answer.put(
+          "costReleases", (double) new WorkCost(document.layout(), false, work).restPoints());
       return Reply.ofJson(form, LayoutAnswers.json(answer)).to(request);
     }
     boolean created = layouts.save(document);

@@ -20,14 +20,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lodeswing.web.body.Body;
+import lodeswing.web.body.RecordShape;
 import lodeswing.web.body.SchemaComponents;
 import lodeswing.web.body.Shape;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Representation;
+import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;
 
@@ -39,13 +42,18 @@ final class ApiDocument implements OpenApiCustomizer {
       Map.of(
           400, "Malformed or with faults; each is listed with its pointer.",
           404, "Nothing is stored there.",
-          409, "Another computation needs it.",
           406, "None of the offered forms is acceptable; the detail names them.",
+          409, "Another computation needs it.",
+          412, "If-Match names tags that the content does not have.",
           413, "The body is too large.",
           415, "The body's media type is not read here.",
+          416, "The asked Range lies outside the content; Content-Range tells its length.",
           422, "Well formed, but it cannot be built, released or afforded.",
           503, "Too much to do; Retry-After says when to come back.");
   private static final List<Integer> EVERYWHERE = List.of(400, 406);
+
+  /** Conditions and ranges, which a Reply judges wherever something is read that may be kept. */
+  private static final List<Integer> READING = List.of(412, 416);
 
   private final Map<String, OperationDescription> described;
 
@@ -73,17 +81,17 @@ final class ApiDocument implements OpenApiCustomizer {
     var components = new SchemaComponents();
     var tags = new TreeSet<String>();
     for (PathItem path : api.getPaths().values()) {
-      for (Operation operation : path.readOperations()) {
-        OperationDescription about = described.get(operation.getOperationId());
-        if (about != null) {
-          describe(operation, about, components);
-          tags.add(about.tag());
-        } else {
-          operation.setTags(List.of("Service"));
-          tags.add("Service");
-        }
-        problems(operation, about == null ? List.of() : about.problems());
-      }
+      path.readOperationsMap()
+          .forEach(
+              (method, operation) -> {
+                OperationDescription about = described.get(operation.getOperationId());
+                if (about != null) {
+                  describe(operation, about, components);
+                }
+                operation.setTags(List.of(about == null ? "Service" : about.tag()));
+                tags.addAll(operation.getTags());
+                problems(operation, statuses(about, method == PathItem.HttpMethod.GET));
+              });
     }
     api.setTags(tags.stream().map(name -> new Tag().name(name)).toList());
     components.schemas().forEach((name, schema) -> api.schema(name, schema(schema)));
@@ -92,7 +100,6 @@ final class ApiDocument implements OpenApiCustomizer {
 
   private static void describe(
       Operation operation, OperationDescription about, SchemaComponents components) {
-    operation.setTags(List.of(about.tag()));
     operation.setSummary(about.summary());
     operation.setDescription(about.description());
     var parameters = new ArrayList<Parameter>();
@@ -189,16 +196,23 @@ final class ApiDocument implements OpenApiCustomizer {
     for (Representation form : answer.forms()) {
       boolean document = form == Representation.JSON || form == Representation.CBOR;
       Schema<?> schema =
-          document ? schema(answer.shape(), components) : schema(Map.of("type", "string"));
+          document ? schema(answer.shapes(), components) : schema(Map.of("type", "string"));
       String type = form.mediaType().getType() + "/" + form.mediaType().getSubtype();
       content.addMediaType(type, new MediaType().schema(schema));
     }
     return new ApiResponse().description(answer.text()).content(content);
   }
 
-  private static void problems(Operation operation, List<Integer> statuses) {
+  private static Set<Integer> statuses(@Nullable OperationDescription about, boolean reads) {
     var all = new TreeSet<>(EVERYWHERE);
-    all.addAll(statuses);
+    if (about != null) {
+      all.addAll(about.problems());
+      all.addAll(reads && about.keepable() ? READING : List.of());
+    }
+    return all;
+  }
+
+  private static void problems(Operation operation, Set<Integer> all) {
     for (int status : all) {
       var schema = schema(Map.of("$ref", "#/components/schemas/Problem"));
       var content =
@@ -247,6 +261,12 @@ final class ApiDocument implements OpenApiCustomizer {
 
   private static Schema<?> schema(Shape shape, SchemaComponents components) {
     return schema(shape.schema(components));
+  }
+
+  private static Schema<?> schema(List<RecordShape> shapes, SchemaComponents components) {
+    return shapes.size() == 1
+        ? schema(shapes.get(0), components)
+        : schema(Map.of("anyOf", shapes.stream().map(shape -> shape.schema(components)).toList()));
   }
 
   private static Schema<?> schema(Map<String, Object> schema) {

@@ -19,6 +19,8 @@ import lodeswing.web.representation.Representation;
  * @param request the body it takes, if any
  * @param answers what it answers when all goes well
  * @param problems the statuses of the problems it can answer with
+ * @param keepable whether others may keep what it reads, so that its parts can be asked for (RFC
+ *     9110, section 14)
  */
 public record OperationDescription(
     String operationId,
@@ -28,12 +30,32 @@ public record OperationDescription(
     List<ParameterText> parameters,
     Optional<RequestText> request,
     List<AnswerText> answers,
-    List<Integer> problems) {
+    List<Integer> problems,
+    boolean keepable) {
+
+  /** An operation; what it reads, if it reads, may be kept. */
+  public OperationDescription(
+      String operationId,
+      String tag,
+      String summary,
+      String description,
+      List<ParameterText> parameters,
+      Optional<RequestText> request,
+      List<AnswerText> answers,
+      List<Integer> problems) {
+    this(operationId, tag, summary, description, parameters, request, answers, problems, true);
+  }
 
   public OperationDescription {
     parameters = List.copyOf(parameters);
     answers = List.copyOf(answers);
     problems = List.copyOf(problems);
+  }
+
+  /** The same operation, whose answer holds for the moment only. */
+  public OperationDescription ofTheMoment() {
+    return new OperationDescription(
+        operationId, tag, summary, description, parameters, request, answers, problems, false);
   }
 
   /**
@@ -68,12 +90,19 @@ public record OperationDescription(
    *
    * @param status HTTP status
    * @param text when it is given
-   * @param shape the JSON document
+   * @param shapes the JSON document; more than one where the request chooses
    * @param forms the forms in which it comes
    */
-  public record AnswerText(int status, String text, RecordShape shape, List<Representation> forms) {
+  public record AnswerText(
+      int status, String text, List<RecordShape> shapes, List<Representation> forms) {
+
+    /** An answer whose document is always of one shape. */
+    public AnswerText(int status, String text, RecordShape shape, List<Representation> forms) {
+      this(status, text, List.of(shape), forms);
+    }
 
     public AnswerText {
+      shapes = List.copyOf(shapes);
       forms = List.copyOf(forms);
     }
   }

@@ -89,12 +89,16 @@ class ServiceOperations {
 
   @Bean
   OperationDescription describeGetJob() {
-    return reading(
-        "getJob",
-        "Get a job",
-        "How far a computation is, and where its result will be.",
-        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
-        ok(PendingAnswer.JOB, DOCUMENT));
+    return new OperationDescription(
+            "getJob",
+            TAG,
+            "Get a job",
+            "How far a computation is, and where its result will be.",
+            List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+            Optional.empty(),
+            List.of(ok(PendingAnswer.JOB, DOCUMENT)),
+            List.of(404, 412))
+        .ofTheMoment();
   }
 
   @Bean
@@ -124,13 +128,14 @@ class ServiceOperations {
   @Bean
   OperationDescription describeStreamJob() {
     return reading(
-        "streamJob",
-        "Follow a job",
-        "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
-            + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
-            + " that event did not tell yet.",
-        List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
-        ok(PendingAnswer.JOB, List.of(Representation.EVENTS)));
+            "streamJob",
+            "Follow a job",
+            "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
+                + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
+                + " that event did not tell yet.",
+            List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+            ok(PendingAnswer.JOB, List.of(Representation.EVENTS)))
+        .ofTheMoment();
   }
 
   private static AnswerText ok(ObjectShape answer, List<Representation> forms) {

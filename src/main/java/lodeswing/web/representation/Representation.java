@@ -13,6 +13,8 @@ public enum Representation {
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),
   PDF("pdf", "application/pdf", true),
+  /** The contract in YAML (OpenAPI Initiative's media type, not registered). */
+  YAML("yaml", "application/vnd.oai.openapi", false),
   /** Server-sent events (WHATWG HTML, section 9.2). */
   EVENTS("events", "text/event-stream", false),
   /** A map of ends, pixel by pixel; its layout is told by the operation that offers it. */

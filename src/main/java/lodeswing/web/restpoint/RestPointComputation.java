@@ -67,7 +67,8 @@ record RestPointComputation(
             KIND,
             "/v1/layouts/" + document.layoutId() + "/rest-points",
             progress -> of(landscapes.of(document, place)).written())
-        .remadeFrom(document.layoutId());
+        .remadeFrom(document.layoutId())
+        .costing(landscapes.costOf(document).restPoints());
   }
 
   private static RestPointComputation of(Landscape landscape) {

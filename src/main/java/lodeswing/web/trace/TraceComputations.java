@@ -52,7 +52,8 @@ final class TraceComputations {
   Computation of(TraceRequest request, String resultUrl, LayoutPlace place) {
     return new Computation(
             request.pathKey(), KIND, resultUrl, progress -> compute(request, place, progress))
-        .remadeFrom(request.traceId());
+        .remadeFrom(request.traceId())
+        .costing(landscapes.costOf(request.layout()).trace());
   }
 
   /**

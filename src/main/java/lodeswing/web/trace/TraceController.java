@@ -1,14 +1,15 @@
 package lodeswing.web.trace;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lodeswing.job.Computation;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
+import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
@@ -42,6 +43,7 @@ final class TraceController {
   private final TraceStore traces;
   private final TraceComputations computations;
   private final PreparingCost cost;
+  private final DryRun dryRun;
   private final ComputedAnswers answers;
   private final Limits limits;
   private final KeptReplies kept;
@@ -51,6 +53,7 @@ final class TraceController {
       TraceStore traces,
       TraceComputations computations,
       PreparingCost cost,
+      DryRun dryRun,
       ComputedAnswers answers,
       Limits limits,
       KeptReplies kept) {
@@ -58,6 +61,7 @@ final class TraceController {
     this.traces = traces;
     this.computations = computations;
     this.cost = cost;
+    this.dryRun = dryRun;
     this.answers = answers;
     this.limits = limits;
     this.kept = kept;
@@ -76,16 +80,17 @@ final class TraceController {
     LayoutPlace place = read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
     computations.checkShapes(trace, place);
     cost.check(layout, place);
+    String url = "/v1/traces/" + trace.traceId();
+    Computation work = computations.of(trace, url, place);
     if (query.get(DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, estimate(trace)).to(request);
+      return Reply.ofJson(Representation.JSON, dryRun.of(layout, work, named(trace))).to(request);
     }
     layouts.save(layout);
     traces.save(trace);
-    String url = "/v1/traces/" + trace.traceId();
     return answers.reply(
         request,
         query,
-        computations.of(trace, url, place),
+        work,
         result -> TraceReplies.of(form, trace, result.bytes(), query).readAt(url));
   }
 
@@ -93,15 +98,11 @@ final class TraceController {
     return layouts.get(read.text("layoutId"));
   }
 
-  private byte[] estimate(TraceRequest trace) {
+  private static Map<String, Object> named(TraceRequest trace) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("dryRun", true);
     members.put("traceId", trace.traceId());
-    members.put("layoutId", trace.layout().layoutId());
     members.put("samples", (double) trace.samples());
-    members.put("releases", 2.0);
-    members.put("cost", cost.described(trace.layout()));
-    return Body.of(members).toJson().getBytes(StandardCharsets.UTF_8);
+    return members;
   }
 
   @GetMapping("/v1/traces/{traceId}")

@@ -12,6 +12,7 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -49,11 +50,15 @@ class TraceOperations {
                 "dry-run",
                 false,
                 new FlagShape(),
-                "true: estimate only, compute nothing.",
+                "true: tell the cost (costReleases), compute and store nothing.",
                 "false")),
         Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
         List.of(
-            new AnswerText(200, "The trace.", TraceShapes.DOCUMENT, TraceController.DOCUMENT),
+            new AnswerText(
+                200,
+                "The trace, or what a dry run tells.",
+                List.of(TraceShapes.DOCUMENT, DryRun.DOCUMENT),
+                TraceController.DOCUMENT),
             PendingAnswer.ACCEPTED),
         List.of(404, 413, 415, 422, 503));
   }

@@ -106,6 +106,8 @@ class CachingOverHttpTest {
         basin + "/legend?format=svg",
         basin + "/summary?side=64",
         "/v1/limits",
+        "/v3/api-docs",
+        "/v3/api-docs.yaml",
         "/problems",
         "/problems/not-found");
   }
@@ -139,7 +141,7 @@ class CachingOverHttpTest {
     String policy =
         byResult
             ? "public, max-age=31536000, immutable"
-            : path.equals("/v1/limits")
+            : path.equals("/v1/limits") || path.startsWith("/v3/")
                 ? "no-cache"
                 : "public, max-age=300, stale-while-revalidate=86400";
     assertThat(first.header("Cache-Control"), equalTo(policy));

@@ -1,0 +1,119 @@
+package lodeswing.job;
+
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.rig.Layout;
+
+/**
+ * What work on a layout costs, told before it is begun, in releases of a textbook map: the unit in
+ * which the queue is bounded. The one place that knows these figures.
+ *
+ * <p>Figures are processor time of one run each over that of a release of the sample {@code
+ * paper-triangle} ({@code WorkCostReport} among the tests), told beside each: right within a factor
+ * of two or three, which is enough to bound a queue.
+ *
+ * <p>Making the layout ready counts only as long as that has not been begun. What else a piece of
+ * work needs (a tile the survey of its map) counts for itself, where it is asked for first.
+ *
+ * @param layout what the work is about
+ * @param ready whether the layout is ready, or is being made so
+ * @param preparingWork expected evaluations of a potential that making it ready takes
+ */
+public record WorkCost(Layout layout, boolean ready, double preparingWork) {
+
+  /**
+   * Maps of three bench samples on cords took 17 to 18; a bar with much friction takes far more.
+   */
+  private static final long BENCH = 17;
+
+  /**
+   * 3,200 (12 s) to 31,000 (600 s) on the textbook sample; how long a path gets is not foretold.
+   */
+  private static final long PATH = 20_000;
+
+  /** 11,000 to 54,000 on three bench samples. */
+  private static final long BENCH_PATH = 25_000;
+
+  /** 26,000 on the textbook sample. */
+  private static final long SURVEY = 26_000;
+
+  /** 39,000 to 54,000 on three bench samples. */
+  private static final long BENCH_SURVEY = 46_000;
+
+  /** A release of a list, at its tight tolerance: 12 and 15 on the textbook sample. */
+  private static final long LISTED = 13;
+
+  /** 51 to 108 on three bench samples. */
+  private static final long BENCH_LISTED = 75;
+
+  /** How much longer a release takes until it has settled: 4 to 6 times, on one sample 12 times. */
+  private static final long SETTLING = 6;
+
+  /**
+   * 115,000 and 147,000 on the textbook sample, whose map is too fine for its own pixels; three
+   * bench samples needed none. Which maps do is not known before: that each textbook map does, and
+   * no bench one, is a guess.
+   */
+  private static final long BELOW_PIXELS = 130_000;
+
+  /** The search for the textbook sample's rest points: 4,700; on the bench a guess. */
+  private static final long SEARCH = 4_700;
+
+  /** An evaluation of a potential, fits and search included: 0.001 to 0.0034 on four samples. */
+  private static final double EVALUATION = 2e-3;
+
+  /** Rest points: all of it is making the layout ready. */
+  public long restPoints() {
+    return Math.max(1, makingReady());
+  }
+
+  /** The path of one release, how far it is trusted, and its end on the map. */
+  public long trace() {
+    return makingReady() + (bench() ? BENCH_PATH : PATH);
+  }
+
+  /** The survey of a window. */
+  public long survey() {
+    return makingReady() + (bench() ? BENCH_SURVEY : SURVEY);
+  }
+
+  /**
+   * A map, whether a tile or a picture.
+   *
+   * @param pixels how many releases it has
+   * @param settled whether each is followed until the bob has settled
+   */
+  public long map(long pixels, boolean settled) {
+    return makingReady() + pixels * release() * (settled ? SETTLING : 1);
+  }
+
+  /**
+   * A list of releases.
+   *
+   * @param releases how many it has
+   * @param settled whether each is followed until the bob has settled
+   */
+  public long list(long releases, boolean settled) {
+    return makingReady() + releases * (bench() ? BENCH_LISTED : LISTED) * (settled ? SETTLING : 1);
+  }
+
+  /**
+   * A summary: its map, as if nobody had asked for that, and releases below its pixels if need be.
+   *
+   * @param pixels of the map
+   */
+  public long summary(long pixels) {
+    return map(pixels, false) + (bench() ? 0 : BELOW_PIXELS);
+  }
+
+  private long makingReady() {
+    return ready ? 0 : (long) (SEARCH + EVALUATION * preparingWork);
+  }
+
+  private long release() {
+    return bench() ? BENCH : 1;
+  }
+
+  private boolean bench() {
+    return layout instanceof BenchLayout;
+  }
+}
