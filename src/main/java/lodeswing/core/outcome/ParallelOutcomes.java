@@ -16,7 +16,13 @@ public final class ParallelOutcomes {
   private static final int SECTION = 1 << 18;
 
   private final SharedFinder finder;
-  private final int threads = ForkJoinPool.getCommonPoolParallelism() + 1;
+
+  /**
+   * A machine of one core has a common pool of one thread, beside which the caller would be two.
+   */
+  private final int threads =
+      Math.min(
+          ForkJoinPool.getCommonPoolParallelism() + 1, Runtime.getRuntime().availableProcessors());
 
   /** Runs on a finder. */
   public ParallelOutcomes(SharedFinder finder) {
