@@ -6,6 +6,7 @@ public final class JobCancelledException extends RuntimeException {
 
   /** The computation was cancelled. */
   public JobCancelledException() {
-    super("The computation was cancelled");
+    // Nobody reads where it came from, and the jobs of an hour keep theirs.
+    super("The computation was cancelled", null, false, false);
   }
 }
