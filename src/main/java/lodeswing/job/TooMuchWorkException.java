@@ -15,7 +15,7 @@ public final class TooMuchWorkException extends RuntimeException {
    * @param askAgainAfter when there will be room, as far as can be told
    */
   public TooMuchWorkException(int waiting, Duration askAgainAfter) {
-    super(waiting + " computations are waiting already");
+    super("As much work waits as is taken in; computations that wait: " + waiting);
     this.askAgainAfter = askAgainAfter;
   }
 

@@ -100,7 +100,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
       flight.crash(e);
       throw e;
     }
-    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation);
+    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation, urgency);
     // Another process may have computed it meanwhile.
     return answer instanceof Answer.Ready ready && !flight.isHere()
         ? new Answer.Ready(ready.result(), Answer.Source.JOINED)
@@ -177,7 +177,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
       landing.flight().ifPresent(threads::promote);
     }
     try {
-      return await(seat, source, wait, computation);
+      return await(seat, source, wait, computation, urgency);
     } catch (TooMuchWorkException e) {
       if (computing) {
         // The queue had no room for the first caller; this thread needs none.
@@ -212,7 +212,13 @@ public final class ComputationCache implements Computations, AutoCloseable {
       CompletableFuture<StoredResult> seat,
       Answer.Source source,
       Duration wait,
-      Computation computation) {
+      Computation computation,
+      Urgency urgency) {
+    Optional<Flight> waitedFor =
+        urgency == Urgency.WAITED_FOR && seat instanceof Landing landing
+            ? landing.flight()
+            : Optional.empty();
+    waitedFor.ifPresent(Flight::sitDown);
     try {
       StoredResult result = seat.get(wait.toMillis(), TimeUnit.MILLISECONDS);
       if (source == Answer.Source.MEMORY) {
@@ -220,7 +226,8 @@ public final class ComputationCache implements Computations, AutoCloseable {
       }
       return new Answer.Ready(result, source);
     } catch (TimeoutException e) {
-      return desk.pending(computation);
+      // The queue asks for others, who have been noted when they were told to come back.
+      return urgency == Urgency.QUEUED ? desk.standing(computation) : desk.pending(computation);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException failure) {
         throw failure;
@@ -228,6 +235,8 @@ public final class ComputationCache implements Computations, AutoCloseable {
       throw new IllegalStateException("A computation failed", e.getCause());
     } catch (InterruptedException e) {
       throw interrupted(e);
+    } finally {
+      waitedFor.ifPresent(Flight::standUp);
     }
   }
 

@@ -39,6 +39,7 @@ final class Flight implements Runnable {
   private final Set<Flight> dependants = ConcurrentHashMap.newKeySet();
   private final Set<String> needs = ConcurrentHashMap.newKeySet();
   private volatile boolean asked;
+  private int waiting;
   private volatile boolean cancelled;
   private boolean keeping;
 
@@ -67,10 +68,20 @@ final class Flight implements Runnable {
     return true;
   }
 
+  /** Notes that a request waits for the result. */
+  synchronized void sitDown() {
+    waiting++;
+  }
+
+  /** Notes that a request waits no longer. */
+  synchronized void standUp() {
+    waiting--;
+  }
+
   /**
    * Ends it without a result; nothing where it has ended or its result is being kept.
    *
-   * @throws JobNeededException where a flight that goes on waits for it
+   * @throws JobNeededException where a request, or a flight that goes on, waits for it
    */
   void cancel() {
     synchronized (this) {
@@ -79,6 +90,9 @@ final class Flight implements Runnable {
       }
       if (dependants.stream().anyMatch(Flight::isWanted)) {
         throw new JobNeededException();
+      }
+      if (waiting > 0) {
+        throw new JobNeededException("Somebody waits for the result of this job");
       }
       cancelled = true;
     }

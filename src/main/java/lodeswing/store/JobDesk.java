@@ -97,15 +97,25 @@ public final class JobDesk implements JobLedger, AutoCloseable {
         .collect(Collectors.toUnmodifiableSet());
   }
 
+  /** The job of work that nobody new has asked for. */
+  Answer.Pending standing(Computation computation) {
+    return new Answer.Pending(
+        job(computation, Optional.ofNullable(flights.getIfPresent(computation.jobId()))),
+        Optional.empty());
+  }
+
+  private Job job(Computation computation, Optional<Flight> flight) {
+    return flight
+        .map(Flight::snapshot)
+        .or(() -> Optional.ofNullable(ended.getIfPresent(computation.jobId())))
+        .orElseGet(() -> Job.asked(computation, clock.instant()));
+  }
+
   /** The job of work that somebody will come back for, which from now on outlives the process. */
   Answer.Pending pending(Computation computation) {
     String jobId = computation.jobId();
     Optional<Flight> flight = Optional.ofNullable(flights.getIfPresent(jobId));
-    Job job =
-        flight
-            .map(Flight::snapshot)
-            .or(() -> Optional.ofNullable(ended.getIfPresent(jobId)))
-            .orElseGet(() -> Job.asked(computation, clock.instant()));
+    Job job = job(computation, flight);
     Optional<String> ask = computation.recipe().map(words -> keep(job, words));
     flight.filter(Flight::hasEnded).ifPresent(this::write);
     return new Answer.Pending(job, ask);
@@ -170,6 +180,10 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   @Override
   public Optional<Job> cancel(String jobId, Optional<String> ask) {
+    Optional<Job> job = findJob(jobId);
+    if (job.filter(known -> known.state().ended()).isPresent()) {
+      return job;
+    }
     int remaining = rows.withdraw(jobId, ask);
     if (remaining > 0) {
       if (ask.isEmpty()) {
@@ -177,8 +191,15 @@ public final class JobDesk implements JobLedger, AutoCloseable {
       }
       return findJob(jobId);
     }
-    Optional.ofNullable(flights.getIfPresent(jobId)).ifPresent(this::cancel);
-    rows.cancel(jobId);
+    try {
+      Optional.ofNullable(flights.getIfPresent(jobId)).ifPresent(this::cancel);
+      rows.cancel(jobId);
+    } catch (JobNeededException e) {
+      if (ask.isEmpty()) {
+        throw e;
+      }
+      // This asking is withdrawn; the work goes on for whoever waits.
+    }
     return findJob(jobId);
   }
 

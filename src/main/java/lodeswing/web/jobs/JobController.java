@@ -14,6 +14,7 @@ import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -62,10 +63,15 @@ final class JobController {
   }
 
   @GetMapping("/v1/jobs/{jobId}/events")
-  SseEmitter streamJob(@PathVariable String jobId, HttpServletRequest request) {
+  ResponseEntity<SseEmitter> streamJob(@PathVariable String jobId, HttpServletRequest request) {
     Negotiation.choose(request, QueryParameters.read(request), List.of(Representation.EVENTS));
-    known(ledger.findJob(jobId));
-    return events.stream(jobId, Optional.ofNullable(request.getHeader("Last-Event-ID")));
+    Job job = known(ledger.findJob(jobId));
+    Optional<String> seen = Optional.ofNullable(request.getHeader("Last-Event-ID"));
+    CacheControl never = CacheControl.noStore();
+    return JobEvents.allSeen(job, seen)
+        // A client is to come back no more (HTML Living Standard, 9.2.3).
+        ? ResponseEntity.noContent().cacheControl(never).build()
+        : ResponseEntity.ok().cacheControl(never).body(events.stream(jobId, seen));
   }
 
   private static Job known(Optional<Job> job) {

@@ -7,10 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import lodeswing.job.BackgroundThread;
 import lodeswing.job.Job;
@@ -49,6 +52,10 @@ final class JobEvents {
   private final ScheduledExecutorService thread =
       Executors.newSingleThreadScheduledExecutor(new BackgroundThread("job-events"));
 
+  /** A thread for each stream that is being written to: a client that reads nothing holds one. */
+  private final ExecutorService senders =
+      Executors.newCachedThreadPool(new BackgroundThread("job-event-sender"));
+
   JobEvents(JobLedger ledger, Limits limits, Clock clock, JsonMapper json) {
     this.ledger = ledger;
     this.limits = limits;
@@ -73,7 +80,7 @@ final class JobEvents {
     var emitter = new SseEmitter(LONGEST.toMillis());
     var stream = new Stream(jobId, emitter, seen.orElse(""));
     ScheduledFuture<?> looking =
-        thread.scheduleWithFixedDelay(stream::look, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+        thread.scheduleWithFixedDelay(stream::due, 0, EVERY_MS, TimeUnit.MILLISECONDS);
     streams.add(emitter);
     emitter.onCompletion(
         () -> {
@@ -85,10 +92,21 @@ final class JobEvents {
     return emitter;
   }
 
+  /** Whether a client that has seen an event has nothing more to hear of a job. */
+  static boolean allSeen(Job job, Optional<String> seen) {
+    return job.state().ended() && seen.filter(idOf(job)::equals).isPresent();
+  }
+
+  private static String idOf(Job job) {
+    return String.format(
+        Locale.ROOT, "%s-%04d", job.state().word(), Math.round(job.progress() * 1000));
+  }
+
   /** Before begun requests are waited for: a stream would not end by itself. */
   @EventListener(ContextClosedEvent.class)
   void close() {
     thread.shutdown();
+    senders.shutdown();
     streams.forEach(SseEmitter::complete);
   }
 
@@ -97,8 +115,9 @@ final class JobEvents {
 
     private final String jobId;
     private final SseEmitter emitter;
-    private String sent;
-    private long quiet;
+    private final AtomicBoolean sending = new AtomicBoolean();
+    private volatile String sent;
+    private final AtomicInteger looked = new AtomicInteger();
 
     Stream(String jobId, SseEmitter emitter, String sent) {
       this.jobId = jobId;
@@ -106,7 +125,19 @@ final class JobEvents {
       this.sent = sent;
     }
 
-    void look() {
+    /** Has it looked after, unless the client has not read the last event yet. */
+    void due() {
+      if (sending.compareAndSet(false, true)) {
+        try {
+          senders.execute(this::look);
+        } catch (RejectedExecutionException e) {
+          // The service ends, and all streams with it.
+          emitter.complete();
+        }
+      }
+    }
+
+    private void look() {
       try {
         Optional<Job> job = ledger.findJob(jobId);
         if (job.isPresent()) {
@@ -121,13 +152,14 @@ final class JobEvents {
       } catch (RuntimeException e) {
         // The rows are not within reach; the client comes back and is told what it missed.
         emitter.complete();
+      } finally {
+        sending.set(false);
       }
     }
 
     private void tell(Job job) throws IOException {
-      String id =
-          String.format(
-              Locale.ROOT, "%s-%04d", job.state().word(), Math.round(job.progress() * 1000));
+      String id = idOf(job);
+      int looks = looked.incrementAndGet();
       if (!id.equals(sent)) {
         emitter.send(
             SseEmitter.event()
@@ -138,8 +170,7 @@ final class JobEvents {
                     json.writeValueAsString(JobDocument.of(job, Optional.empty(), clock)),
                     MediaType.TEXT_PLAIN));
         sent = id;
-        quiet = 0;
-      } else if (++quiet % QUIET_LOOKS == 0) {
+      } else if (looks % QUIET_LOOKS == 0) {
         emitter.send(SseEmitter.event().comment("still " + job.state().word()));
       }
     }

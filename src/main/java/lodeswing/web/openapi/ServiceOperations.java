@@ -132,7 +132,7 @@ class ServiceOperations {
             "Follow a job",
             "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
                 + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
-                + " that event did not tell yet.",
+                + " that event did not tell yet; 204 where it told the end.",
             List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
             ok(PendingAnswer.JOB, List.of(Representation.EVENTS)))
         .ofTheMoment();

@@ -25,6 +25,7 @@ class DurableJobsOverHttpTest {
 
   private static final int SOME = 300;
   private static final int BIG = 1024;
+  private static final long SOME_LOOKS_OF_THE_QUEUE_MS = 3500;
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
@@ -53,6 +54,30 @@ class DurableJobsOverHttpTest {
     } finally {
       own.close();
     }
+  }
+
+  /** The queue, which has taken the job and looks after it, must not count as one who asked. */
+  @Test
+  void jobThatTheQueueHasBegunEndsWithItsOnlyAsking() throws Exception {
+    String layout =
+        SERVICE.given().get("/v1/sample-layouts/kitchen-drawer").then().extract().path("layoutId");
+    Response asked =
+        SERVICE
+            .given()
+            .get("/v1/layouts/" + layout + "/basin/summary?side=512&halfWidth=45.3&wait=0");
+    assertEquals(202, asked.statusCode(), asked.asString());
+    String job = asked.header("Location");
+    JobFixture.awaitState(SERVICE, job, "running");
+    Thread.sleep(SOME_LOOKS_OF_THE_QUEUE_MS);
+
+    SERVICE
+        .given()
+        .delete(asked.<String>path("cancelUrl"))
+        .then()
+        .statusCode(200)
+        .body("state", equalTo("cancelled"));
+    Thread.sleep(SOME_LOOKS_OF_THE_QUEUE_MS);
+    assertEquals("cancelled", JobFixture.state(SERVICE, job));
   }
 
   @Test
@@ -90,7 +115,7 @@ class DurableJobsOverHttpTest {
   @Test
   void eventsTellTheJobToItsEndAndGoOnWhereTheyBroke() throws Exception {
     String map = JobFixture.map(SERVICE, 1.24);
-    String job = JobFixture.ask(SERVICE, map, SOME).header("Location");
+    String job = JobFixture.ask(SERVICE, map, BIG).header("Location");
 
     List<String> told = events(job, "");
     List<String> ids = told.stream().filter(line -> line.startsWith("id:")).toList();
@@ -103,8 +128,13 @@ class DurableJobsOverHttpTest {
         told.toString());
 
     assertFalse(events(job, "running-0100").isEmpty());
-    assertEquals(
-        List.of(), events(job, "done-1000").stream().filter(line -> !line.isEmpty()).toList());
+    SERVICE
+        .given()
+        .header("Last-Event-ID", "done-1000")
+        .accept("text/event-stream")
+        .get(job + "/events")
+        .then()
+        .statusCode(204);
     SERVICE.given().get("/v1/jobs/job-none/events").then().statusCode(404);
   }
 
