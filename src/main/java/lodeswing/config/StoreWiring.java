@@ -17,6 +17,7 @@ import lodeswing.job.ResultStore;
 import lodeswing.store.Claims;
 import lodeswing.store.ComputationCache;
 import lodeswing.store.DataFolder;
+import lodeswing.store.FileCare;
 import lodeswing.store.JobDesk;
 import lodeswing.store.JobQueue;
 import lodeswing.store.JobTable;
@@ -152,6 +153,12 @@ class StoreWiring {
         () ->
             Optional.ofNullable(pool.getHikariPoolMXBean())
                 .ifPresent(HikariPoolMXBean::softEvictConnections));
+  }
+
+  @Bean(initMethod = "start")
+  @Profile("!postgres")
+  FileCare fileCare(DataSource database) {
+    return new FileCare(database);
   }
 
   /** Down while nothing can be written. */

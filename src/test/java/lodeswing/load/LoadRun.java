@@ -10,7 +10,7 @@ import lodeswing.load.Connection.Response;
 public final class LoadRun {
 
   /** Below this share of a static file's rate a cached tile has lost its way. */
-  private static final double LEAST_RATIO = 0.5;
+  private static final double LEAST_RATIO = 0.4;
 
   private static final String LAYOUT = "/v1/sample-layouts/paper-triangle";
 
@@ -47,7 +47,7 @@ public final class LoadRun {
     line(out, "size of a tile and of the file", "%d bytes", rates.bytes());
     line(out, "cached tiles a second", "%.0f", rates.tiles());
     line(out, "static files of that size a second", "%.0f", rates.files());
-    line(out, "ratio (0.5 at least)", "%.2f", rates.ratio());
+    line(out, "ratio (0.4 at least, 0.6 aimed at)", "%.2f", rates.ratio());
     long before = service.liveBytes();
     MixedLoad.Outcome load = new MixedLoad(service, layoutId).measure(tile);
     long after = service.liveBytes();
