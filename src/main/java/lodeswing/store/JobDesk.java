@@ -180,8 +180,10 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   @Override
   public Optional<Job> cancel(String jobId, Optional<String> ask) {
+    Optional<Flight> here = Optional.ofNullable(flights.getIfPresent(jobId));
     Optional<Job> job = findJob(jobId);
-    if (job.filter(known -> known.state().ended()).isPresent()) {
+    // The row may be that of an earlier run, where another waits here for its turn.
+    if (here.isEmpty() && job.filter(known -> known.state().ended()).isPresent()) {
       return job;
     }
     int remaining = rows.withdraw(jobId, ask);
@@ -192,7 +194,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
       return findJob(jobId);
     }
     try {
-      Optional.ofNullable(flights.getIfPresent(jobId)).ifPresent(this::cancel);
+      here.ifPresent(this::cancel);
       rows.cancel(jobId);
     } catch (JobNeededException e) {
       if (ask.isEmpty()) {
