@@ -12,7 +12,7 @@ import lodeswing.core.geometry.HermiteCubic;
  */
 record EnergyFall(double before, double after, double slope, double slopeAfter) {
 
-  /** Newton's steps at most; five are enough for a smooth fall. */
+  /** Newton's steps at most, or halves: those alone reach the rounding of a time. */
   private static final int STEPS = 60;
 
   /**
