@@ -80,10 +80,11 @@ public final class ComputationCache implements Computations, AutoCloseable {
     var flight = new Flight(computation, airport, clock);
     Optional<Flight> asker = ComputingThread.flight();
     asker.ifPresent(asking -> asking.needs(id));
-    flight.board(asker);
-    Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, asker);
+    var passenger = new Passenger(asker, urgency);
+    flight.board(passenger);
+    Optional<CompletableFuture<StoredResult>> taken = takenSeat(id, flight, passenger);
     if (taken.isPresent()) {
-      return join(taken.get(), wait, computation, urgency);
+      return join(taken.get(), wait, computation, passenger);
     }
     try {
       Optional<StoredResult> stored = store.find(id);
@@ -100,7 +101,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
       flight.crash(e);
       throw e;
     }
-    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation, urgency);
+    Answer answer = await(flight.landing(), Answer.Source.COMPUTED, wait, computation, passenger);
     // Another process may have computed it meanwhile.
     return answer instanceof Answer.Ready ready && !flight.isHere()
         ? new Answer.Ready(ready.result(), Answer.Source.JOINED)
@@ -109,10 +110,10 @@ public final class ComputationCache implements Computations, AutoCloseable {
 
   /** The seat of an earlier caller; empty where the flight took it itself. */
   private Optional<CompletableFuture<StoredResult>> takenSeat(
-      String id, Flight flight, Optional<Flight> asker) {
+      String id, Flight flight, Passenger passenger) {
     while (true) {
       CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
-      if (seat == null || (!seat.isCompletedExceptionally() && boards(seat, asker))) {
+      if (seat == null || (!seat.isCompletedExceptionally() && boards(seat, passenger))) {
         return Optional.ofNullable(seat);
       }
       // The cache drops a failed future by itself, but only some moments after its callers know.
@@ -120,9 +121,12 @@ public final class ComputationCache implements Computations, AutoCloseable {
     }
   }
 
-  private static boolean boards(CompletableFuture<StoredResult> seat, Optional<Flight> asker) {
-    return !(seat instanceof Landing landing)
-        || landing.flight().map(flight -> flight.board(asker)).orElse(true);
+  private static boolean boards(CompletableFuture<StoredResult> seat, Passenger passenger) {
+    return flight(seat).map(flight -> flight.board(passenger)).orElse(true);
+  }
+
+  private static Optional<Flight> flight(CompletableFuture<StoredResult> seat) {
+    return seat instanceof Landing landing ? landing.flight() : Optional.empty();
   }
 
   /** How fast this process computes, for what it says to those whose work it refuses. */
@@ -168,26 +172,26 @@ public final class ComputationCache implements Computations, AutoCloseable {
       CompletableFuture<StoredResult> seat,
       Duration wait,
       Computation computation,
-      Urgency urgency) {
+      Passenger passenger) {
     boolean computing = Thread.currentThread() instanceof ComputingThread;
     Answer.Source source = seat.isDone() ? Answer.Source.MEMORY : Answer.Source.JOINED;
-    if (computing && seat instanceof Landing landing) {
-      landing.flight().ifPresent(ComputationCache::claim);
-    } else if (urgency == Urgency.WAITED_FOR && seat instanceof Landing landing) {
-      landing.flight().ifPresent(threads::promote);
+    if (computing) {
+      flight(seat).ifPresent(ComputationCache::claim);
+    } else if (passenger.urgency() == Urgency.WAITED_FOR) {
+      flight(seat).ifPresent(threads::promote);
     }
     try {
-      return await(seat, source, wait, computation, urgency);
+      return await(seat, source, wait, computation, passenger);
     } catch (TooMuchWorkException e) {
       if (computing) {
         // The queue had no room for the first caller; this thread needs none.
-        return answer(computation, wait, urgency);
+        return answer(computation, wait, passenger.urgency());
       }
       throw e;
     } catch (JobCancelledException e) {
       if (computing && !ComputingThread.flight().map(Flight::unwanted).orElse(true)) {
         // It was cancelled in the moment before this thread came to need it.
-        return answer(computation, wait, urgency);
+        return answer(computation, wait, passenger.urgency());
       }
       throw e;
     }
@@ -213,12 +217,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
       Answer.Source source,
       Duration wait,
       Computation computation,
-      Urgency urgency) {
-    Optional<Flight> waitedFor =
-        urgency == Urgency.WAITED_FOR && seat instanceof Landing landing
-            ? landing.flight()
-            : Optional.empty();
-    waitedFor.ifPresent(Flight::sitDown);
+      Passenger passenger) {
     try {
       StoredResult result = seat.get(wait.toMillis(), TimeUnit.MILLISECONDS);
       if (source == Answer.Source.MEMORY) {
@@ -227,7 +226,9 @@ public final class ComputationCache implements Computations, AutoCloseable {
       return new Answer.Ready(result, source);
     } catch (TimeoutException e) {
       // The queue asks for others, who have been noted when they were told to come back.
-      return urgency == Urgency.QUEUED ? desk.standing(computation) : desk.pending(computation);
+      return passenger.urgency() == Urgency.QUEUED
+          ? desk.standing(computation)
+          : desk.pending(computation);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException failure) {
         throw failure;
@@ -236,7 +237,9 @@ public final class ComputationCache implements Computations, AutoCloseable {
     } catch (InterruptedException e) {
       throw interrupted(e);
     } finally {
-      waitedFor.ifPresent(Flight::standUp);
+      if (passenger.sits()) {
+        flight(seat).ifPresent(Flight::standUp);
+      }
     }
   }
 

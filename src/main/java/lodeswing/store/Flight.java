@@ -57,20 +57,19 @@ final class Flight implements Runnable {
   /**
    * Notes who wants the result, before it is waited for.
    *
-   * @param asker the flight whose work needs it; empty for a request
+   * @param passenger who will wait; it cannot be cancelled from then on until one who waits has got
+   *     up
    * @return false where it is cancelled, so that it will have no result
    */
-  synchronized boolean board(Optional<Flight> asker) {
+  synchronized boolean board(Passenger passenger) {
     if (cancelled) {
       return false;
     }
-    asker.ifPresentOrElse(dependants::add, () -> asked = true);
+    passenger.asker().ifPresentOrElse(dependants::add, () -> asked = true);
+    if (passenger.sits()) {
+      waiting++;
+    }
     return true;
-  }
-
-  /** Notes that a request waits for the result. */
-  synchronized void sitDown() {
-    waiting++;
   }
 
   /** Notes that a request waits no longer. */

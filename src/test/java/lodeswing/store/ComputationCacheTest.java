@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
@@ -522,6 +523,33 @@ class ComputationCacheTest {
       open.countDown();
       waiting.join();
       assertInstanceOf(Answer.Ready.class, got.get());
+    }
+  }
+
+  @Test
+  void requestThatComesWhileWorkIsBeingCancelledGetsItsResult() throws Exception {
+    try (var cache = cache(1_000_000, 2, 10)) {
+      for (int round = 0; round < 300; round++) {
+        var open = new CountDownLatch(1);
+        Computation work = work("cancelled " + round, progress -> after(open));
+        cache.answer(work, Duration.ZERO);
+        var got = new CompletableFuture<Answer>();
+        new Thread(() -> got.completeAsync(() -> cache.answer(work, LONG), Runnable::run)).start();
+        cancelUntilSomebodyWaits(work.jobId(), got);
+        open.countDown();
+        assertInstanceOf(Answer.Ready.class, got.get());
+      }
+    }
+  }
+
+  private void cancelUntilSomebodyWaits(String jobId, Future<Answer> got) {
+    boolean needed = false;
+    while (!needed && !got.isDone()) {
+      try {
+        desk.cancel(jobId, Optional.empty());
+      } catch (JobNeededException e) {
+        needed = true;
+      }
     }
   }
 
