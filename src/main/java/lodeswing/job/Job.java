@@ -14,9 +14,8 @@ import java.util.Optional;
  * @param submittedAt when it was asked for
  * @param startedAt when work on it began
  * @param finishedAt when it ended, well or badly
- * @param remainingS seconds of work that remain, as far as the progress tells
- * @param expectedS seconds until its end by what it costs, the queue included; nothing where that
- *     has passed or is not known
+ * @param remainingS seconds of work that remain, by its progress and what it costs
+ * @param queueS seconds that all takes that waits here with it, where it waits
  * @param resultUrl where the result can be fetched once it is there
  * @param failure why it failed, or that it was cancelled
  */
@@ -29,7 +28,7 @@ public record Job(
     Optional<Instant> startedAt,
     Optional<Instant> finishedAt,
     Optional<Double> remainingS,
-    Optional<Double> expectedS,
+    Optional<Double> queueS,
     String resultUrl,
     Optional<Throwable> failure) {
 
@@ -83,7 +82,7 @@ public record Job(
         startedAt,
         finishedAt,
         remainingS,
-        expectedS,
+        queueS,
         resultUrl,
         failure);
   }
@@ -94,7 +93,7 @@ public record Job(
    */
   public long secondsToWait(Instant now) {
     double soFar = Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
-    double wait = remainingS.or(() -> expectedS).orElse(soFar);
+    double wait = remainingS.or(() -> queueS).orElse(soFar);
     return Math.min(LONGEST_WAIT_S, Math.max(SHORTEST_WAIT_S, (long) Math.ceil(wait)));
   }
 }

@@ -45,7 +45,7 @@ final class Airport implements AutoCloseable {
     return threads.waitingReleases() / threads.pace().releasesPerSecond();
   }
 
-  /** How long a flight takes, by its cost [s]. */
+  /** How long a flight takes, by its cost and the pace, which may be a guess yet [s]. */
   double seconds(Flight flight) {
     return flight.releases() / threads.pace().releasesPerSecond();
   }

@@ -266,9 +266,9 @@ final class Flight implements Runnable {
         Optional.ofNullable(started),
         Optional.ofNullable(finished),
         finished == null && started != null
-            ? rate.remaining(elapsed(), progress)
+            ? rate.remaining(elapsed(), progress, airport.seconds(this))
             : Optional.empty(),
-        finished == null ? expected() : Optional.empty(),
+        waits() ? Optional.of(airport.queueSeconds()) : Optional.empty(),
         computation.resultUrl(),
         Optional.ofNullable(failed));
   }
@@ -277,11 +277,6 @@ final class Flight implements Runnable {
   private double elapsed() {
     Instant started = startedAt;
     return started == null ? 0 : Duration.between(started, clock.instant()).toMillis() / 1000.0;
-  }
-
-  private Optional<Double> expected() {
-    double wait = waits() ? airport.queueSeconds() : airport.seconds(this) - elapsed();
-    return Optional.of(wait).filter(seconds -> seconds > 0);
   }
 
   private static JobState ended(Throwable failed) {

@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class ProgressRateTest {
 
+  private static final double FAR_OFF = 1e6;
+
   private final ProgressRate rate = new ProgressRate();
 
   @Test
@@ -15,7 +17,7 @@ class ProgressRateTest {
       rate.told(i * 0.1, i * 0.001);
     }
 
-    assertEquals(70, rate.remaining(30, 0.3).orElseThrow(), 1e-9);
+    assertEquals(70, rate.remaining(30, 0.3, FAR_OFF).orElseThrow(), 1e-9);
   }
 
   @Test
@@ -29,19 +31,29 @@ class ProgressRateTest {
       rate.told(elapsed, done);
     }
 
-    assertEquals((1 - done) / 0.1, rate.remaining(elapsed, done).orElseThrow(), 0.5);
+    assertEquals((1 - done) / 0.1, rate.remaining(elapsed, done, FAR_OFF).orElseThrow(), 0.5);
     double average = elapsed * (1 - done) / done;
     assertEquals(7.1, average, 0.3, "what the average would have told");
   }
 
   @Test
-  void nothingIsToldTooEarlyNorOfWorkThatStands() {
-    rate.told(0.3, 0.01);
-    assertEquals(Optional.empty(), rate.remaining(0.3, 0.01));
+  void costTellsBeforeTheProgressDoes() {
+    rate.told(1, 0.001);
+    assertEquals(9.99, rate.remaining(1, 0.001, 10).orElseThrow(), 1e-9);
 
+    // An eighth done: halfway, in proportion, between 7 s by the rate and 14 s by the cost.
+    var even = new ProgressRate();
+    even.told(0.5, 0.0625);
+    double told = even.remaining(1, 0.125, 16).orElseThrow();
+    assertEquals(Math.sqrt(7 * 14), told, 1e-9);
+  }
+
+  @Test
+  void nothingIsToldOfWorkThatStands() {
     for (int i = 1; i <= 100; i++) {
-      rate.told(0.3 + i, 0.4);
+      rate.told(i, 0.4);
     }
-    assertEquals(Optional.empty(), rate.remaining(101, 0.4));
+
+    assertEquals(Optional.empty(), rate.remaining(101, 0.4, 5));
   }
 }
