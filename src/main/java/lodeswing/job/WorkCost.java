@@ -111,16 +111,32 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return makingReady() + releases * (bench() ? BENCH_LISTED : LISTED) * (settled ? SETTLING : 1);
   }
 
+  /** What a summary samples below the pixels of its map, if need be. */
+  public long belowPixels() {
+    return bench() ? 0 : BELOW_PIXELS;
+  }
+
   /**
    * A summary: its map, as if nobody had asked for that, and releases below its pixels if need be.
    *
    * @param pixels of the map
    */
   public long summary(long pixels) {
-    return map(pixels, false) + (bench() ? 0 : BELOW_PIXELS);
+    return map(pixels, false) + belowPixels();
   }
 
-  private long makingReady() {
+  /**
+   * Tells such work as two stages: making the layout ready, and the rest.
+   *
+   * @param progress hears of all of it
+   * @param all what the work costs, the first stage included
+   */
+  public Stages stages(Computation.Progress progress, long all) {
+    return new Stages(progress, makingReady(), all - makingReady());
+  }
+
+  /** Making the layout ready; 0 where it is, or is being made so. */
+  public long makingReady() {
     return ready ? 0 : (long) (SEARCH + EVALUATION * preparingWork);
   }
 

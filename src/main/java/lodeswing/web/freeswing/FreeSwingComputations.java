@@ -14,8 +14,10 @@ import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.Limit;
+import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.Release;
 import lodeswing.job.Computation;
+import lodeswing.job.Stages;
 import lodeswing.job.WorkCost;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
@@ -73,47 +75,51 @@ final class FreeSwingComputations {
    * @throws lodeswing.web.problem.ProblemException {@code impossible-release}
    */
   void checkShapes(FreeSwingRequest request) {
-    start(FreeSwing.of(request.layout().layout()), request.start());
+    start(FreeSwing.of(request.layout().layout()).motion(), request.start());
   }
 
-  private static double[] start(FreeSwing swing, Release release) {
-    return StartState.of(swing.motion(), release, EnumSet.allOf(Limit.Kind.class), true);
+  private static double[] start(Motion motion, Release release) {
+    return StartState.of(motion, release, EnumSet.allOf(Limit.Kind.class), true);
   }
 
   private byte[] compute(
       FreeSwingRequest request, LayoutPlace place, Computation.Progress progress) {
-    FreeSwing swing = FreeSwing.of(request.layout().layout());
-    double[] start = start(swing, request.start());
+    WorkCost cost = landscapes.costOf(request.layout());
+    long path = request.among().isPresent() ? cost.trace() - cost.makingReady() : 0;
+    long making = request.among().isPresent() ? cost.makingReady() : 0;
+    Stages stages =
+        new Stages(progress, cost.freeSwing(swings(request)), making, path / 2, path / 2);
     try {
-      FreePath free =
-          swing.follow(
-              start,
-              request.durationS(),
-              request.layout().layout().lossless() ? 0 : limits.followedS(),
-              progress::report);
-      Optional<Parting.Result> parting = Optional.empty();
-      Optional<StoredSwing.Second> second = Optional.empty();
-      if (request.among().isPresent()) {
-        FreeSwingRequest.Among among = request.among().get();
-        Landscape landscape = landscapes.of(request.layout(), place);
-        double[] there =
-            StartState.of(
-                landscape.motion(), request.start(), EnumSet.allOf(Limit.Kind.class), true);
-        double until = Math.min(request.durationS(), free.curve().ends());
-        parting =
-            Optional.of(
-                new Parting(
-                        landscape.motion(), free.curve(), among.within() * request.unit(), until)
-                    .follow(there, progress::report));
-        second =
-            among.drawn()
-                ? Optional.of(second(request, landscape, there, progress))
-                : Optional.empty();
+      FreePath free = free(request, stages.next());
+      if (request.among().isEmpty()) {
+        return new StoredSwing(free, Optional.empty(), Optional.empty()).written();
       }
-      return new StoredSwing(free, parting, second).written();
+      Landscape landscape = landscapes.of(request.layout(), place, stages.next());
+      double[] start = start(landscape.motion(), request.start());
+      Parting parting =
+          new Parting(
+              landscape.motion(),
+              free.curve(),
+              request.among().get().within() * request.unit(),
+              Math.min(request.durationS(), free.curve().ends()));
+      Parting.Result parted = parting.follow(start, stages.next()::report);
+      Optional<StoredSwing.Second> second =
+          request.among().get().drawn()
+              ? Optional.of(second(request, landscape, start, stages.next()))
+              : Optional.empty();
+      return new StoredSwing(free, Optional.of(parted), second).written();
     } catch (IntegrationFailure e) {
       throw StartState.beyondComputing(e, true);
     }
+  }
+
+  private FreePath free(FreeSwingRequest request, Computation.Progress progress) {
+    FreeSwing swing = FreeSwing.of(request.layout().layout());
+    return swing.follow(
+        start(swing.motion(), request.start()),
+        request.durationS(),
+        request.layout().layout().lossless() ? 0 : limits.followedS(),
+        progress::report);
   }
 
   private static StoredSwing.Second second(

@@ -41,7 +41,7 @@ record JobDocument(
         job.kind(),
         job.state().word(),
         job.progress(),
-        job.remainingSeconds(clock.instant()).map(seconds -> Math.rint(seconds * 10) / 10),
+        job.remainingS().map(seconds -> Math.rint(seconds * 10) / 10),
         job.submittedAt(),
         job.startedAt(),
         job.finishedAt(),

@@ -13,6 +13,8 @@ import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.job.Computation;
+import lodeswing.job.Stages;
+import lodeswing.job.WorkCost;
 import lodeswing.web.basin.UsualMap;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
@@ -72,13 +74,15 @@ final class TraceComputations {
   private byte[] compute(TraceRequest request, LayoutPlace place, Computation.Progress progress) {
     boolean fromQuery = place == LayoutPlace.ADDRESS;
     TraceSpec spec = request.spec(limits);
-    Landscape landscape = landscapes.of(request.layout(), place);
+    WorkCost cost = landscapes.costOf(request.layout());
+    Stages stages = cost.stages(progress, cost.trace());
+    Landscape landscape = landscapes.of(request.layout(), place, stages.next());
     double[] start =
         StartState.of(
             landscape.motion(), spec.release(), EnumSet.allOf(Limit.Kind.class), fromQuery);
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
     try {
-      TraceResult path = new Trace(landscape).run(spec, start, progress::report);
+      TraceResult path = new Trace(landscape).run(spec, start, stages.next()::report);
       OptionalInt mapEnd = map.end(request.layout(), landscape, spec.release());
       return new StoredPath(path, places, numbered(mapEnd, places)).written();
     } catch (IntegrationFailure e) {
