@@ -33,6 +33,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** 11,000 to 54,000 on three bench samples. */
   private static final long BENCH_PATH = 25_000;
 
+  /**
+   * A swing without magnets: 7 on three samples on cords, 14 on a bar with drag and friction
+   * (processor time of following one release until half its size is left).
+   */
+  private static final double FREE_SWING = 10;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -69,6 +75,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** The path of one release, how far it is trusted, and its end on the map. */
   public long trace() {
     return makingReady() + (bench() ? BENCH_PATH : PATH);
+  }
+
+  /**
+   * The path of one release without magnets, for which nothing needs to be made ready.
+   *
+   * @param swings how many swings it is followed
+   */
+  public long freeSwing(double swings) {
+    return (long) Math.ceil(FREE_SWING * (1 + swings));
   }
 
   /** The survey of a window. */
