@@ -77,7 +77,7 @@ class TwinsTest {
     assertTrue(growth.rate().interval().width() < 1e-4, growth.toString());
     // the end of a swing that does not quite close leaves c/(4 omega) of the logarithm
     assertEquals(-0.005, growth.first(), 1e-5);
-    assertEquals(growth.first(), growth.second(), 1e-10);
+    assertEquals(growth.first(), growth.second(), 1e-8);
     assertTrue(pair.partedAt().isEmpty());
     assertEquals(0.01, pair.separation().distance()[0], 1e-15);
     int last = pair.separation().count() - 1;
@@ -89,7 +89,8 @@ class TwinsTest {
   void aHarmonicPairWithoutLossKeepsItsDistance() {
     TwinsResult pair = pair(plain(2, 0), 100, new Release(1, 0, 0, 0), new Release(1, 1e-3, 0, 0));
     assertEquals(0, pair.growth().orElseThrow().rate().value(), 1e-9);
-    assertEquals(0, pair.growth().orElseThrow().first(), 1e-9);
+    // the classical scheme loses (omega h)^6/144 a step, 1.3e-7 a unit of time at 64 steps a swing
+    assertEquals(0, pair.growth().orElseThrow().first(), 1.3e-7);
     assertEquals(1e-3, pair.separation().phase()[pair.separation().count() - 1], 1e-10);
   }
 
@@ -127,12 +128,12 @@ class TwinsTest {
     Landscape landscape = triangle();
     double shift = 1e-6;
     TwinsResult pair =
-        pair(landscape, 5, new Release(1.2, 0.4, 0, 0), new Release(1.2 + shift, 0.4, 0, 0));
+        pair(landscape, 8, new Release(1.2, 0.4, 0, 0), new Release(1.2 + shift, 0.4, 0, 0));
     TwinsResult.Growth growth = pair.growth().orElseThrow();
     int last = pair.separation().count() - 1;
     double own = Math.log(pair.separation().phase()[last] / shift) / pair.shownUntil();
-    assertEquals(5, growth.until(), 1e-9);
-    assertEquals(5, pair.shownUntil(), 1e-9);
+    assertEquals(8, growth.until(), 1e-9);
+    assertEquals(8, pair.shownUntil(), 1e-9);
     assertEquals(own, growth.first(), 2e-5);
     assertEquals(own, growth.second(), 2e-5);
   }
