@@ -178,7 +178,7 @@ final class TwinsWords {
   }
 
   private String perTime(double rate) {
-    return digits(rate) + (bench() ? "/s" : " a unit of time");
+    return digits(rate) + (bench() ? "/s" : " per unit of time");
   }
 
   private String time(double seconds) {
