@@ -16,6 +16,7 @@ import io.restassured.response.Response;
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lodeswing.RunningService;
@@ -333,8 +334,15 @@ class TwinsOverHttpTest {
               .post("/v1/twins?wait=0");
       pending.then().statusCode(202);
       String result = pending.path("resultUrl");
+      String job = "/v1/jobs/" + pending.path("jobId");
       own.restart();
-      Response answer = own.given().get(result + "?wait=60");
+      // nobody asks for the result: the job alone must come to it, by its recipe
+      while (!List.of("done", "failed").contains(own.given().get(job).path("state").toString())) {
+        LockSupport.parkNanos(200_000_000);
+      }
+      own.given().get(job).then().body("state", equalTo("done"));
+      Response answer = own.given().get(result);
+      answer.then().header("Cache-Status", containsString("hit"));
       answer.then().statusCode(200).body("links.self", equalTo(result));
     }
   }
