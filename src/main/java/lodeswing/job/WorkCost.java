@@ -105,6 +105,18 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return map(pixels, false) + (bench() ? 0 : BELOW_PIXELS);
   }
 
+  /**
+   * Odds: tries on the rig, and on rigs that each are made ready anew.
+   *
+   * @param releases on the rig itself, at most
+   * @param rigs how many varied rigs
+   * @param releasesPerRig on each of those
+   */
+  public long odds(long releases, int rigs, long releasesPerRig) {
+    long each = (long) (SEARCH + EVALUATION * preparingWork) + releasesPerRig * release();
+    return makingReady() + releases * release() + rigs * each;
+  }
+
   private long makingReady() {
     return ready ? 0 : (long) (SEARCH + EVALUATION * preparingWork);
   }

@@ -1,0 +1,139 @@
+package lodeswing.analysis.odds;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.DoubleConsumer;
+import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.Ends;
+import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.outcome.ParallelOutcomes;
+import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.statistics.Interval;
+import lodeswing.core.statistics.Proportion;
+
+/**
+ * Counts where the tries of a wandering hand end, until every chance is known as well as asked.
+ *
+ * <p>The tries are the points of {@link lodeswing.core.statistics.ShiftedSobol}, in lots whose
+ * sizes follow from the counts alone, so that neither threads nor lanes change anything. Every
+ * union of ends has an interval within the asked width, so that labels that share ends have one
+ * too: the chance nearest to a half that a union can have is that of the likeliest end, where it
+ * has half of all or more, else at worst a half.
+ *
+ * <p>The intervals count tries as if they were drawn apart from each other. They are more even than
+ * that, so the intervals err on the safe side; {@code OddsCoverageTest} counts how often they hold.
+ */
+public final class Odds {
+
+  /** Releases of the first lot, where no fewer will do. */
+  private static final int FIRST = 1_024;
+
+  /**
+   * Error of a step as a share of the hand's spread: as fine as a map whose pixel is the spread.
+   * Such errors move a release by as much, which a spread over thousands of them does not feel.
+   */
+  private static final double SPREAD_SHARE = 5e-4;
+
+  private static final double LOOSEST = 1e-5;
+  private static final double TIGHTEST = 1e-12;
+
+  private final Landscape landscape;
+  private final HandSpread hand;
+  private final SharedFinder finder;
+  private final Tolerance tolerance;
+
+  /**
+   * Odds on a rig.
+   *
+   * @param landscape the layout made ready
+   * @param hand how the hand wanders
+   * @param finders find the ends of releases
+   * @param longest how long a release is followed at most
+   */
+  public Odds(Landscape landscape, HandSpread hand, OutcomeFinders finders, double longest) {
+    this.landscape = landscape;
+    this.hand = hand;
+    this.tolerance = tolerance();
+    this.finder = finders.of(landscape, tolerance, longest);
+  }
+
+  /** The error of a step that is allowed. */
+  public Tolerance allowed() {
+    return tolerance;
+  }
+
+  private Tolerance tolerance() {
+    double rate = landscape.motion().naturalRate();
+    double reach = Math.max(hand.reach(rate), Double.MIN_NORMAL);
+    double share = SPREAD_SHARE * hand.size(rate) / reach;
+    double relative = Math.min(LOOSEST, Math.max(TIGHTEST, share));
+    return landscape.planScale().tolerance(relative, reach);
+  }
+
+  /**
+   * Counts until every interval is short enough.
+   *
+   * @param spec what is asked, of this hand
+   * @param progress told the fraction done by several threads; may throw to end the work
+   */
+  public EndCounts count(OddsSpec spec, DoubleConsumer progress) {
+    var tries = new Tries(hand, spec.seed());
+    int most = spec.mostReleases();
+    EndCounts counts = EndCounts.NONE;
+    int size = Math.min(FIRST, most);
+    while (size > 0) {
+      int done = counts.total();
+      double all = Math.max(needed(counts, spec, most), done + size);
+      int lot = size;
+      counts =
+          counts.and(ends(tries.next(size), part -> progress.accept((done + part * lot) / all)));
+      size = goodEnough(counts, spec) ? 0 : next(counts, spec, most);
+    }
+    return counts;
+  }
+
+  /**
+   * Counts the ends of a fixed number of tries.
+   *
+   * @param tries how many
+   * @param seed of the tries
+   */
+  EndCounts count(int tries, long seed, DoubleConsumer progress) {
+    return EndCounts.NONE.and(ends(new Tries(hand, seed).next(tries), progress));
+  }
+
+  private Map<Integer, Integer> ends(double[] releases, DoubleConsumer progress) {
+    Ends ends =
+        new ParallelOutcomes(finder)
+            .find(
+                releases.length / 4,
+                (from, to, out) -> System.arraycopy(releases, 4 * from, out, 0, 4 * (to - from)),
+                progress);
+    Map<Integer, Integer> counts = new TreeMap<>();
+    for (int i = 0; i < ends.size(); i++) {
+      counts.merge(ends.end(i), 1, Integer::sum);
+    }
+    return counts;
+  }
+
+  private static boolean goodEnough(EndCounts counts, OddsSpec spec) {
+    int all = counts.total();
+    int worst = Math.max(counts.largest(), all / 2);
+    Interval interval = spec.rule().of(new Proportion(worst, all));
+    return interval.width() <= spec.width();
+  }
+
+  private static int next(EndCounts counts, OddsSpec spec, int most) {
+    int further = Math.min(needed(counts, spec, most), most) - counts.total();
+    return counts.total() >= most ? 0 : Math.max(OddsSpec.LOT, OddsSpec.rounded(further));
+  }
+
+  /** How many releases it takes if the shares stay as they are. */
+  private static int needed(EndCounts counts, OddsSpec spec, int most) {
+    int all = counts.total();
+    return all == 0
+        ? most
+        : spec.rule().trials(Math.max(0.5, (double) counts.largest() / all), spec.width(), most);
+  }
+}
