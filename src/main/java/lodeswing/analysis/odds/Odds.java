@@ -9,25 +9,16 @@ import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
-import lodeswing.core.statistics.Interval;
-import lodeswing.core.statistics.Proportion;
 
 /**
  * Counts where the tries of a wandering hand end, until every chance is known as well as asked.
  *
- * <p>The tries are the points of {@link lodeswing.core.statistics.ShiftedSobol}, in lots whose
- * sizes follow from the counts alone, so that neither threads nor lanes change anything. Every
- * union of ends has an interval within the asked width, so that labels that share ends have one
- * too: the chance nearest to a half that a union can have is that of the likeliest end, where it
- * has half of all or more, else at worst a half.
+ * <p>The tries are the points of {@link lodeswing.core.statistics.ShiftedSobol}.
  *
  * <p>The intervals count tries as if they were drawn apart from each other. They are more even than
  * that, so the intervals err on the safe side; {@code OddsCoverageTest} counts how often they hold.
  */
 public final class Odds {
-
-  /** Releases of the first lot, where no fewer will do. */
-  private static final int FIRST = 1_024;
 
   /**
    * Error of a step as a share of the hand's spread: as fine as a map whose pixel is the spread.
@@ -78,19 +69,7 @@ public final class Odds {
    * @param progress told the fraction done by several threads; may throw to end the work
    */
   public EndCounts count(OddsSpec spec, DoubleConsumer progress) {
-    var tries = new Tries(hand, spec.seed());
-    int most = spec.mostReleases();
-    EndCounts counts = EndCounts.NONE;
-    int size = Math.min(FIRST, most);
-    while (size > 0) {
-      int done = counts.total();
-      double all = Math.max(needed(counts, spec, most), done + size);
-      int lot = size;
-      counts =
-          counts.and(ends(tries.next(size), part -> progress.accept((done + part * lot) / all)));
-      size = goodEnough(counts, spec) ? 0 : next(counts, spec, most);
-    }
-    return counts;
+    return new AdaptiveCount(spec).run(new Tries(hand, spec.seed()), this::ends, progress);
   }
 
   /**
@@ -115,25 +94,5 @@ public final class Odds {
       counts.merge(ends.end(i), 1, Integer::sum);
     }
     return counts;
-  }
-
-  private static boolean goodEnough(EndCounts counts, OddsSpec spec) {
-    int all = counts.total();
-    int worst = Math.max(counts.largest(), all / 2);
-    Interval interval = spec.rule().of(new Proportion(worst, all));
-    return interval.width() <= spec.width();
-  }
-
-  private static int next(EndCounts counts, OddsSpec spec, int most) {
-    int further = Math.min(needed(counts, spec, most), most) - counts.total();
-    return counts.total() >= most ? 0 : Math.max(OddsSpec.LOT, OddsSpec.rounded(further));
-  }
-
-  /** How many releases it takes if the shares stay as they are. */
-  private static int needed(EndCounts counts, OddsSpec spec, int most) {
-    int all = counts.total();
-    return all == 0
-        ? most
-        : spec.rule().trials(Math.max(0.5, (double) counts.largest() / all), spec.width(), most);
   }
 }
