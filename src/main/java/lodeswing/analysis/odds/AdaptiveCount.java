@@ -10,8 +10,7 @@ import lodeswing.core.statistics.Proportion;
  *
  * <p>The lots' sizes follow from the counts alone, so that neither threads nor lanes change
  * anything. Every union of ends has an interval within the asked width, so that labels that share
- * ends have one too: the chance nearest to a half that a union can have is that of the likeliest
- * end, where it has half of all or more, else at worst a half.
+ * ends have one too.
  *
  * @param spec what is asked
  */
@@ -52,8 +51,7 @@ record AdaptiveCount(OddsSpec spec) {
 
   private boolean goodEnough(EndCounts counts) {
     int all = counts.total();
-    int worst = Math.max(counts.largest(), all / 2);
-    Interval interval = spec.rule().of(new Proportion(worst, all));
+    Interval interval = spec.rule().of(new Proportion(counts.nearestToHalf(), all));
     return interval.width() <= spec.width();
   }
 
@@ -67,6 +65,6 @@ record AdaptiveCount(OddsSpec spec) {
     int all = counts.total();
     return all == 0
         ? most
-        : spec.rule().trials(Math.max(0.5, (double) counts.largest() / all), spec.width(), most);
+        : spec.rule().trials((double) counts.nearestToHalf() / all, spec.width(), most);
   }
 }

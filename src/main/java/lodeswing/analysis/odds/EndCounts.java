@@ -13,6 +13,9 @@ import java.util.TreeMap;
  */
 public record EndCounts(SortedMap<Integer, Integer> byEnd) {
 
+  /** With more ends than these their unions are not gone through. */
+  private static final int LISTED_ENDS = 12;
+
   /** None yet. */
   static final EndCounts NONE = new EndCounts(new TreeMap<>());
 
@@ -30,9 +33,25 @@ public record EndCounts(SortedMap<Integer, Integer> byEnd) {
     return byEnd.values().stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** The count of the likeliest end. */
-  int largest() {
-    return byEnd.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+  /**
+   * The count of that union of ends which comes nearest to half of all: its chance is the one known
+   * least. Half of all where there are more than {@value #LISTED_ENDS} ends.
+   */
+  int nearestToHalf() {
+    int all = total();
+    if (byEnd.size() > LISTED_ENDS) {
+      return all / 2;
+    }
+    int[] counts = byEnd.values().stream().mapToInt(Integer::intValue).toArray();
+    int nearest = 0;
+    for (int union = 1; union < 1 << counts.length; union++) {
+      int sum = 0;
+      for (int k = 0; k < counts.length; k++) {
+        sum += (union >> k & 1) * counts[k];
+      }
+      nearest = Math.abs(2L * sum - all) < Math.abs(2L * nearest - all) ? sum : nearest;
+    }
+    return nearest;
   }
 
   /** Both together. */

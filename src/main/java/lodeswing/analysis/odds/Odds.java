@@ -15,8 +15,9 @@ import lodeswing.core.outcome.SharedFinder;
  *
  * <p>The tries are the points of {@link lodeswing.core.statistics.ShiftedSobol}.
  *
- * <p>The intervals count tries as if they were drawn apart from each other. They are more even than
- * that, so the intervals err on the safe side; {@code OddsCoverageTest} counts how often they hold.
+ * <p>The intervals take tries as drawn apart from each other. Where borders between ends are smooth
+ * the tries are far more even than that and the intervals hold more often than stated; where ends
+ * are mixed beyond all tries they hold as stated ({@code OddsCoverageTest} counts it).
  */
 public final class Odds {
 

@@ -62,7 +62,6 @@ class OddsCoverageTest {
 
   private static void assertHolds(IntSupplier held) {
     int count = held.getAsInt();
-    System.out.println("HELD " + count);
     assertTrue(count >= LEAST, "held " + count + " of " + REPEATS);
   }
 

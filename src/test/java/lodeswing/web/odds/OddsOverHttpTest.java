@@ -66,7 +66,7 @@ class OddsOverHttpTest {
         .body("outcomes.kind", everyItem(equalTo("rest-point")))
         .body("width", equalTo(0.02f))
         .body("interval", equalTo("wilson"))
-        .body("releases", greaterThan(9_000))
+        .body("releases", greaterThan(8_000))
         .body("parts", nullValue())
         .body("counted", nullValue())
         .body("stepError", equalTo(1e-5f));

@@ -3,21 +3,24 @@ package lodeswing.web.odds;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.nio.file.Path;
 import java.time.Duration;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Odds with parts that are not exact, over HTTP. */
 class PartsOverHttpTest {
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
-  /** One magnet beside the middle: cheap to make ready, and two places to rest. */
+  /** Two magnets: cheap to make ready, and two places to rest. */
   private static final String BENCH =
       "{\"model\":\"bench\",\"pendulum\":{\"kind\":\"cord\",\"lengthMm\":420,\"bobMassG\":45},"
           + "\"bobMagnet\":{\"shape\":\"disc\",\"diameterMm\":15,\"heightMm\":5,\"grade\":\"N35\","
@@ -32,15 +35,18 @@ class PartsOverHttpTest {
     return SERVICE
         .given()
         .contentType("application/json")
-        .body(
-            "{\"layout\":"
-                + BENCH
-                + layoutMore
-                + "},\"release\":{\"x\":20,\"y\":45},\"width\":0.1,\"rigs\":4,"
-                + "\"spread\":{\"kind\":\"gaussian\",\"deviation\":2}"
-                + members
-                + "}")
+        .body(body(layoutMore, members))
         .post("/v1/odds?wait=60" + query);
+  }
+
+  private static String body(String layoutMore, String members) {
+    return "{\"layout\":"
+        + BENCH
+        + layoutMore
+        + "},\"release\":{\"x\":20,\"y\":45},\"width\":0.1,\"rigs\":4,"
+        + "\"spread\":{\"kind\":\"gaussian\",\"deviation\":2}"
+        + members
+        + "}";
   }
 
   /** Waits for the answer, whatever it takes. */
@@ -110,6 +116,36 @@ class PartsOverHttpTest {
         .then()
         .statusCode(200)
         .body(startsWith("h"));
+  }
+
+  /** Another process makes the same bytes from the job's recipe. */
+  @Test
+  void jobGoesOnAfterARestartAndGivesTheSameBytes(@TempDir Path folder) throws Exception {
+    String tolerances = ",\"tolerances\":{\"gapMm\":0.7}";
+    Response undisturbed = done(post("", tolerances, ""));
+    var own = RunningService.onFolder(folder).start();
+    try {
+      Response asked =
+          own.given()
+              .contentType("application/json")
+              .header("Prefer", "respond-async")
+              .body(body("", tolerances))
+              .post("/v1/odds");
+      assertEquals(202, asked.statusCode(), asked.asString());
+      String job = asked.header("Location");
+      own.restart();
+      String state = "";
+      for (int i = 0; i < 120 && !state.equals("done"); i++) {
+        Thread.sleep(500);
+        state = own.given().get(job).path("state");
+      }
+      assertEquals("done", state);
+      Response answer = own.given().get(undisturbed.<String>path("links.self"));
+      answer.then().statusCode(200).header("Cache-Status", containsString("hit"));
+      assertArrayEquals(undisturbed.asByteArray(), answer.asByteArray());
+    } finally {
+      own.close();
+    }
   }
 
   @Test
