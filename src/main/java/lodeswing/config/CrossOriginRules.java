@@ -19,6 +19,7 @@ final class CrossOriginRules {
           "RateLimit-Policy",
           "Preference-Applied",
           "Cache-Status",
+          "Server-Timing",
           "Content-Range",
           "Deprecation",
           "Sunset");

@@ -83,6 +83,9 @@ final class MarkDrawer {
       double dx = start.vx() / speed * ARROW / sheet.scale();
       double dy = start.vy() / speed * ARROW / sheet.scale();
       double turn = Math.atan2(start.vy(), start.vx());
+      labels.keepClear(
+          LabelPlacing.Box.about(
+              sheet.pixelX(start.x() + dx * 0.7), sheet.pixelY(start.y() + dy * 0.7), BAR, BAR));
       line(start.x(), start.y(), start.x() + dx * 0.8, start.y() + dy * 0.8, 1.8);
       marks.add(
           new Shape.Symbol(

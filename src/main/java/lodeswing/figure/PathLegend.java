@@ -65,12 +65,13 @@ final class PathLegend {
 
   private void lines(Trail trail, int index, Parts seen) {
     List<Stroke> fade = new ArrayList<>();
+    double width = trail.isSlender() ? TrailDrawer.NARROW : TrailDrawer.WIDE + 0.4;
     for (int i = 0; i < FADE_PARTS; i++) {
-      fade.add(
-          Stroke.solid(new Tint.Age(index, i / (FADE_PARTS - 1.0), true), TrailDrawer.WIDE + 0.4));
+      fade.add(Stroke.solid(new Tint.Age(index, i / (FADE_PARTS - 1.0), true), width));
     }
     String span = words.time(trail.begins()) + " to " + words.time(trail.ends());
-    line(fade, prefix(trail) + "path from " + span + ", stronger with time");
+    String line = trail.isSlender() ? "thin path from " : "path from ";
+    line(fade, prefix(trail) + line + span + ", stronger with time");
     Tint late = new Tint.Age(index, 0.75, true);
     trail.horizons().foretoldUntil().stream()
         .filter(time -> seen.thin())

@@ -13,6 +13,7 @@ public final class Trail {
   private final List<Happening> happenings;
   private final Start start;
   private final Optional<End> end;
+  private final boolean slender;
 
   /**
    * @param curve the path itself
@@ -29,12 +30,35 @@ public final class Trail {
       List<Happening> happenings,
       Start start,
       Optional<End> end) {
+    this(curve, PlainText.of(name), horizons, List.copyOf(happenings), start, end, false);
+  }
+
+  // One more than usual: how the path is drawn, beside all that is known of it.
+  private Trail(
+      PathCurve curve,
+      String name,
+      Horizons horizons,
+      List<Happening> happenings,
+      Start start,
+      Optional<End> end,
+      boolean slender) {
     this.curve = curve;
-    this.name = PlainText.of(name);
+    this.name = name;
     this.horizons = horizons;
-    this.happenings = List.copyOf(happenings);
+    this.happenings = happenings;
     this.start = start;
     this.end = end;
+    this.slender = slender;
+  }
+
+  /** The same path as a thin line throughout, to be told from another without colours. */
+  public Trail slender() {
+    return new Trail(curve, name, horizons, happenings, start, end, true);
+  }
+
+  /** Whether the line is thin throughout. */
+  boolean isSlender() {
+    return slender;
   }
 
   /** The path itself. */

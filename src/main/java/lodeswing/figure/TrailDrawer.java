@@ -85,7 +85,7 @@ final class TrailDrawer {
     double span = trail.ends() - trail.begins();
     double progress = span > 0 ? Math.min(1, Math.max(0, (time - trail.begins()) / span)) : 1;
     Tint tint = new Tint.Age(index, progress, trusted);
-    return Stroke.solid(tint, trusted && foretold ? WIDE : NARROW)
+    return Stroke.solid(tint, trusted && foretold && !trail.isSlender() ? WIDE : NARROW)
         .with(trusted ? Dash.SOLID : Dash.DASHED);
   }
 

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param submittedAt when it was asked for
  * @param startedAt when work on it began
  * @param finishedAt when it ended, well or badly
+ * @param remainingS seconds of work that remain, by its progress and what it costs
+ * @param queueS seconds that all takes that waits here with it, where it waits
  * @param resultUrl where the result can be fetched once it is there
  * @param failure why it failed, or that it was cancelled
  */
@@ -25,10 +27,11 @@ public record Job(
     Instant submittedAt,
     Optional<Instant> startedAt,
     Optional<Instant> finishedAt,
+    Optional<Double> remainingS,
+    Optional<Double> queueS,
     String resultUrl,
     Optional<Throwable> failure) {
 
-  private static final double LEAST_TOLD = 0.02;
   private static final long SHORTEST_WAIT_S = 1;
   private static final long LONGEST_WAIT_S = 120;
 
@@ -40,6 +43,8 @@ public record Job(
         JobState.WAITING,
         0,
         now,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         computation.resultUrl(),
@@ -60,38 +65,35 @@ public record Job(
         submittedAt,
         startedAt,
         Optional.of(now),
+        Optional.empty(),
+        Optional.empty(),
         resultUrl,
         failed);
   }
 
-  /**
-   * Seconds of work that remain, in proportion to the progress; nothing while too little is done to
-   * tell.
-   */
-  public Optional<Double> remainingSeconds(Instant now) {
-    if (state != JobState.RUNNING || startedAt.isEmpty() || progress < LEAST_TOLD) {
-      return Optional.empty();
-    }
-    return Optional.of(remaining(elapsed(now)));
-  }
-
-  private double elapsed(Instant now) {
-    return Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
-  }
-
-  private double remaining(double elapsed) {
-    return elapsed * (1 - progress) / progress;
+  /** The same job, first asked for at another time. */
+  public Job submitted(Instant first) {
+    return new Job(
+        jobId,
+        kind,
+        state,
+        progress,
+        first,
+        startedAt,
+        finishedAt,
+        remainingS,
+        queueS,
+        resultUrl,
+        failure);
   }
 
   /**
-   * Whole seconds after which it is worth asking again, 1 to 120.
-   *
-   * <p>The remaining time in proportion to the progress; as long again as it has run where there is
-   * no progress yet.
+   * Whole seconds after which it is worth asking again, 1 to 120: until its end, as far as that can
+   * be told, or else as long again as it has taken so far.
    */
   public long secondsToWait(Instant now) {
-    double elapsed = elapsed(now);
-    double remaining = progress > 0 ? remaining(elapsed) : elapsed;
-    return Math.min(LONGEST_WAIT_S, Math.max(SHORTEST_WAIT_S, (long) Math.ceil(remaining)));
+    double soFar = Duration.between(startedAt.orElse(submittedAt), now).toMillis() / 1000.0;
+    double wait = remainingS.or(() -> queueS).orElse(soFar);
+    return Math.min(LONGEST_WAIT_S, Math.max(SHORTEST_WAIT_S, (long) Math.ceil(wait)));
   }
 }

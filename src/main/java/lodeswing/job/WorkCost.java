@@ -33,6 +33,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** 11,000 to 54,000 on three bench samples. */
   private static final long BENCH_PATH = 25_000;
 
+  /**
+   * A swing without magnets: 7 on three samples on cords, 14 on a bar with drag and friction
+   * (processor time of following one release until half its size is left).
+   */
+  private static final double FREE_SWING = 10;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -71,6 +77,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return makingReady() + (bench() ? BENCH_PATH : PATH);
   }
 
+  /**
+   * The path of one release without magnets, for which nothing needs to be made ready.
+   *
+   * @param swings how many swings it is followed
+   */
+  public long freeSwing(double swings) {
+    return (long) Math.ceil(FREE_SWING * (1 + swings));
+  }
+
   /** The survey of a window. */
   public long survey() {
     return makingReady() + (bench() ? BENCH_SURVEY : SURVEY);
@@ -96,13 +111,18 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return makingReady() + releases * (bench() ? BENCH_LISTED : LISTED) * (settled ? SETTLING : 1);
   }
 
+  /** What a summary samples below the pixels of its map, if need be. */
+  public long belowPixels() {
+    return bench() ? 0 : BELOW_PIXELS;
+  }
+
   /**
    * A summary: its map, as if nobody had asked for that, and releases below its pixels if need be.
    *
    * @param pixels of the map
    */
   public long summary(long pixels) {
-    return map(pixels, false) + (bench() ? 0 : BELOW_PIXELS);
+    return map(pixels, false) + belowPixels();
   }
 
   /**
@@ -117,7 +137,18 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return makingReady() + releases * release() + rigs * each;
   }
 
-  private long makingReady() {
+  /**
+   * Tells such work as two stages: making the layout ready, and the rest.
+   *
+   * @param progress hears of all of it
+   * @param all what the work costs, the first stage included
+   */
+  public Stages stages(Computation.Progress progress, long all) {
+    return new Stages(progress, makingReady(), all - makingReady());
+  }
+
+  /** Making the layout ready; 0 where it is, or is being made so. */
+  public long makingReady() {
     return ready ? 0 : (long) (SEARCH + EVALUATION * preparingWork);
   }
 

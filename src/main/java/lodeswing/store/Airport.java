@@ -2,7 +2,6 @@ package lodeswing.store;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import org.slf4j.Logger;
@@ -16,11 +15,11 @@ final class Airport implements AutoCloseable {
   private final ResultStore store;
   private final Claims claims;
   private final JobDesk desk;
-  private final BiConsumer<Long, Duration> learner;
+  private final ComputingThreads threads;
   private final Elsewhere elsewhere;
 
-  Airport(ResultStore store, Claims claims, JobDesk desk, BiConsumer<Long, Duration> learner) {
-    this.learner = learner;
+  Airport(ResultStore store, Claims claims, JobDesk desk, ComputingThreads threads) {
+    this.threads = threads;
     this.store = store;
     this.claims = claims;
     this.desk = desk;
@@ -41,8 +40,18 @@ final class Airport implements AutoCloseable {
     return claims.shared() ? store.find(flight.resultId()) : Optional.empty();
   }
 
+  /** How long all that waits for a thread will take, by its cost [s]. */
+  double queueSeconds() {
+    return threads.waitingReleases() / threads.pace().releasesPerSecond();
+  }
+
+  /** How long a flight takes, by its cost and the pace, which may be a guess yet [s]. */
+  double seconds(Flight flight) {
+    return flight.releases() / threads.pace().releasesPerSecond();
+  }
+
   StoredResult keep(Flight flight, StoredResult computed, Duration cost) {
-    learner.accept(flight.releases(), cost);
+    threads.learn(flight.releases(), cost);
     StoredResult kept = store.saveIfAbsent(computed, cost).result();
     store.makeRoom(desk::needed);
     return kept;

@@ -20,7 +20,8 @@ import lodeswing.job.JobState;
 
 /**
  * What was asked for and has not ended, measured when somebody looks: how many computations wait
- * for a thread, by kind, and since when the oldest has been asked for.
+ * for a thread of this process, by kind; how many jobs there are of all processes; and since when
+ * the oldest has been asked for.
  */
 public final class Backlog {
 
@@ -46,6 +47,9 @@ public final class Backlog {
     this.meters = meters;
     TimeGauge.builder("lodeswing.jobs.oldest.age", this::oldestAge, TimeUnit.SECONDS)
         .description("Age of the oldest job that has not ended; 0 where there is none")
+        .register(meters);
+    Gauge.builder("lodeswing.jobs.open", () -> ledger.open().count())
+        .description("Jobs of all processes that outlive a process and have not ended")
         .register(meters);
   }
 
@@ -84,9 +88,10 @@ public final class Backlog {
 
   private double oldestAge() {
     Instant now = clock.instant();
-    return kinds.stream()
-        .flatMap(this::jobs)
-        .map(job -> Duration.between(job.submittedAt(), now).toMillis() / 1e3)
+    return Stream.concat(
+            kinds.stream().flatMap(this::jobs).map(Job::submittedAt),
+            ledger.open().oldest().stream())
+        .map(asked -> Duration.between(asked, now).toMillis() / 1e3)
         .max(Double::compare)
         .orElse(0.0);
   }

@@ -60,7 +60,7 @@ public final class ComputationCache implements Computations, AutoCloseable {
             .<String, StoredResult>weigher((id, result) -> weight(result))
             .buildAsync();
     this.desk = desk;
-    this.airport = new Airport(store, claims, desk, threads::learn);
+    this.airport = new Airport(store, claims, desk, threads);
     desk.tellLeavers(threads::remove);
   }
 

@@ -24,6 +24,19 @@ import lodeswing.job.TooMuchWorkException;
  */
 public final class CountedComputations implements Computations {
 
+  /** Bounds of the counted durations: every kind and end has a line for each on the page. */
+  private static final Duration[] BOUNDS = {
+    Duration.ofMillis(10),
+    Duration.ofMillis(100),
+    Duration.ofMillis(300),
+    Duration.ofSeconds(1),
+    Duration.ofSeconds(3),
+    Duration.ofSeconds(10),
+    Duration.ofSeconds(30),
+    Duration.ofMinutes(2),
+    Duration.ofMinutes(10)
+  };
+
   private final Computations counted;
   private final Backlog backlog;
   private final MeterRegistry meters;
@@ -119,9 +132,7 @@ public final class CountedComputations implements Computations {
               .description("Runs of computations, all that they asked for included")
               .tag("kind", kind)
               .tag("end", end)
-              .publishPercentileHistogram()
-              .minimumExpectedValue(Duration.ofMillis(1))
-              .maximumExpectedValue(Duration.ofMinutes(10))
+              .serviceLevelObjectives(BOUNDS)
               .register(meters));
     }
   }

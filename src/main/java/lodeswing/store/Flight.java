@@ -36,6 +36,7 @@ final class Flight implements Runnable {
   private volatile @Nullable Instant finishedAt;
   private volatile @Nullable Throwable failure;
   private volatile double progress;
+  private final ProgressRate rate = new ProgressRate();
   private final Set<Flight> dependants = ConcurrentHashMap.newKeySet();
   private final Set<String> needs = ConcurrentHashMap.newKeySet();
   private volatile boolean asked;
@@ -235,6 +236,7 @@ final class Flight implements Runnable {
 
   private void report(double fraction) {
     progress = Math.max(progress, Math.min(1, fraction));
+    rate.told(elapsed(), progress);
     if (unwanted()) {
       endUnwanted();
     }
@@ -263,8 +265,18 @@ final class Flight implements Runnable {
         submittedAt,
         Optional.ofNullable(started),
         Optional.ofNullable(finished),
+        finished == null && started != null
+            ? rate.remaining(elapsed(), progress, airport.seconds(this))
+            : Optional.empty(),
+        waits() ? Optional.of(airport.queueSeconds()) : Optional.empty(),
         computation.resultUrl(),
         Optional.ofNullable(failed));
+  }
+
+  /** Since its work began [s]; 0 where it has not. */
+  private double elapsed() {
+    Instant started = startedAt;
+    return started == null ? 0 : Duration.between(started, clock.instant()).toMillis() / 1000.0;
   }
 
   private static JobState ended(Throwable failed) {

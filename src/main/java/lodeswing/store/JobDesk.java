@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -51,8 +52,8 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   /** Ended flights as jobs: a flight would hold its result for as long. */
   private final Cache<String, Job> ended;
 
-  /** Ids of the jobs that have rows and go on in this process. */
-  private final Set<String> kept = ConcurrentHashMap.newKeySet();
+  /** The jobs that have rows and go on in this process, and when each was first asked for. */
+  private final Map<String, Instant> kept = new ConcurrentHashMap<>();
 
   private final Set<Consumer<Flight>> leavers = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService thread =
@@ -106,7 +107,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   private Job job(Computation computation, Optional<Flight> flight) {
     return flight
-        .map(Flight::snapshot)
+        .map(this::snapshot)
         .or(() -> Optional.ofNullable(ended.getIfPresent(computation.jobId())))
         .orElseGet(() -> Job.asked(computation, clock.instant()));
   }
@@ -124,14 +125,20 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   private String keep(Job job, List<String> words) {
     String ask = rows.open(job, words);
     // Not before its row is open again: that of an earlier run may say that it was cancelled.
-    kept.add(job.jobId());
+    kept.put(job.jobId(), job.submittedAt());
     queue.accept(job.jobId());
     return ask;
   }
 
   /** Takes over a job whose row another process, or an earlier run of this one, has written. */
   void adopt(String jobId) {
-    kept.add(jobId);
+    rows.find(jobId).ifPresent(job -> kept.put(jobId, job.submittedAt()));
+  }
+
+  /** A flight as a job: one that goes on with what an earlier process began is as old as that. */
+  private Job snapshot(Flight flight) {
+    Job job = flight.snapshot();
+    return job.submitted(kept.getOrDefault(job.jobId(), job.submittedAt()));
   }
 
   /** Writes down how a job ended whose flight may have ended elsewhere. */
@@ -145,9 +152,9 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   /** Hears that a flight has ended. */
   void ended(Flight flight) {
     if (flights.asMap().remove(flight.jobId(), flight)) {
-      ended.put(flight.jobId(), flight.snapshot());
+      ended.put(flight.jobId(), snapshot(flight));
     }
-    if (kept.contains(flight.jobId())) {
+    if (kept.containsKey(flight.jobId())) {
       try {
         write(flight);
       } catch (RuntimeException e) {
@@ -171,11 +178,16 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   @Override
   public Optional<Job> findJob(String jobId) {
-    Optional<Job> here = Optional.ofNullable(flights.getIfPresent(jobId)).map(Flight::snapshot);
+    Optional<Job> here = Optional.ofNullable(flights.getIfPresent(jobId)).map(this::snapshot);
     return here.filter(job -> job.startedAt().isPresent() && job.finishedAt().isEmpty())
         .or(() -> rows.find(jobId))
         .or(() -> here)
         .or(() -> Optional.ofNullable(ended.getIfPresent(jobId)));
+  }
+
+  @Override
+  public OpenJobs open() {
+    return rows.open();
   }
 
   @Override
@@ -221,7 +233,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
       }
       if (!kept.isEmpty()) {
         hear();
-        kept.stream().map(flights::getIfPresent).forEach(this::tell);
+        kept.keySet().stream().map(flights::getIfPresent).forEach(this::tell);
       }
     } catch (RuntimeException e) {
       LOG.warn("The rows of jobs are not within reach: {}", e.getMessage());
@@ -231,8 +243,8 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   /** Ends what was cancelled at another process. */
   private void hear() {
     // Taken before the rows are read: what is asked for again after that is another flight.
-    Map<String, Flight> known = flights.getAllPresent(kept);
-    for (String jobId : rows.cancelledOf(new HashSet<>(kept))) {
+    Map<String, Flight> known = flights.getAllPresent(kept.keySet());
+    for (String jobId : rows.cancelledOf(new HashSet<>(kept.keySet()))) {
       Optional<Flight> flight = Optional.ofNullable(known.get(jobId));
       try {
         flight.ifPresent(this::cancel);

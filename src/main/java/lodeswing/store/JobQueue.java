@@ -124,7 +124,7 @@ public final class JobQueue implements AutoCloseable {
       }
       worker.desk().adopt(jobId);
       if (!finished(computation)) {
-        return again(Duration.ZERO);
+        return inItsPlace();
       }
       worker.desk().conclude(jobId, Optional.empty());
     } catch (TooMuchWorkException e) {
@@ -158,6 +158,12 @@ public final class JobQueue implements AutoCloseable {
       }
     }
     return false;
+  }
+
+  /** For whoever draws next, before all jobs that were asked for later. */
+  private static CompletionHandler<Void> inItsPlace() {
+    return (complete, operations) ->
+        operations.reschedule(complete, complete.getExecution().executionTime);
   }
 
   private static CompletionHandler<Void> again(Duration after) {

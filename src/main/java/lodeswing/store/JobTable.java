@@ -18,7 +18,9 @@ import java.util.Set;
 import java.util.function.Function;
 import lodeswing.job.Job;
 import lodeswing.job.JobCancelledException;
+import lodeswing.job.JobLedger;
 import lodeswing.job.JobState;
+import lodeswing.job.NoSuchAskingException;
 import lodeswing.job.RecordedFailure;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
@@ -36,15 +38,17 @@ public final class JobTable {
 
   private static final String INSERT =
       "INSERT INTO job (job_id, kind, result_url, recipe, state, progress, submitted_at,"
-          + " started_at, finished_at, problem) VALUES (:id, :kind, :url, :recipe, :state,"
-          + " :progress, :submitted, :started, :finished, :problem)";
+          + " started_at, finished_at, remaining_s, problem) VALUES (:id, :kind, :url, :recipe,"
+          + " :state, :progress, :submitted, :started, :finished, :remaining, :problem)";
   private static final String REOPEN =
       "UPDATE job SET recipe = :recipe, state = :state, progress = :progress, submitted_at ="
-          + " :submitted, started_at = :started, finished_at = :finished, problem = :problem"
+          + " :submitted, started_at = :started, finished_at = :finished, remaining_s ="
+          + " :remaining, problem = :problem"
           + " WHERE job_id = :id AND state NOT IN ('waiting', 'running')";
   private static final String UPDATE =
       "UPDATE job SET state = :state, progress = :progress, started_at = :started,"
-          + " finished_at = :finished, problem = :problem WHERE job_id = :id"
+          + " finished_at = :finished, remaining_s = :remaining, problem = :problem"
+          + " WHERE job_id = :id"
           + NOT_ENDED;
 
   private final JdbcClient database;
@@ -108,6 +112,7 @@ public final class JobTable {
         .param("progress", job.progress())
         .param("started", at(job.startedAt()), Types.TIMESTAMP_WITH_TIMEZONE)
         .param("finished", at(job.finishedAt()), Types.TIMESTAMP_WITH_TIMEZONE)
+        .param("remaining", job.remainingS().orElse(null), Types.DOUBLE)
         .param("problem", job.failure().map(document).orElse(null), Types.VARCHAR);
   }
 
@@ -128,6 +133,14 @@ public final class JobTable {
         .query(String.class)
         .optional()
         .map(words -> List.of(words.split(" ")));
+  }
+
+  /** The jobs that have not ended, wherever they wait or go on. */
+  JobLedger.OpenJobs open() {
+    return database
+        .sql("SELECT COUNT(*) AS jobs, MIN(submitted_at) AS oldest FROM job WHERE TRUE" + NOT_ENDED)
+        .query((row, number) -> new JobLedger.OpenJobs(row.getLong("jobs"), instant(row, "oldest")))
+        .single();
   }
 
   /** Lets every task of the queue be begun again: whoever was at it has ended. */
@@ -154,15 +167,12 @@ public final class JobTable {
    *
    * @param ask the asking; nothing means the only one
    * @return how many remain; those there are where it is not said which of several
+   * @throws NoSuchAskingException where the job has none of that name
    */
   public int withdraw(String jobId, Optional<String> ask) {
-    ask.ifPresent(
-        named ->
-            database
-                .sql("DELETE FROM job_ask WHERE job_id = :id AND ask = :ask")
-                .param("id", jobId)
-                .param("ask", named)
-                .update());
+    if (ask.filter(named -> !withdrawn(jobId, named)).isPresent()) {
+      throw new NoSuchAskingException();
+    }
     int remaining =
         database
             .sql("SELECT COUNT(*) FROM job_ask WHERE job_id = :id")
@@ -170,6 +180,15 @@ public final class JobTable {
             .query(Integer.class)
             .single();
     return ask.isEmpty() && remaining == 1 ? 0 : remaining;
+  }
+
+  private boolean withdrawn(String jobId, String ask) {
+    return database
+            .sql("DELETE FROM job_ask WHERE job_id = :id AND ask = :ask")
+            .param("id", jobId)
+            .param("ask", ask)
+            .update()
+        > 0;
   }
 
   /** Writes a job down as cancelled, unless it has ended already. */
@@ -208,6 +227,8 @@ public final class JobTable {
         row.getObject("submitted_at", OffsetDateTime.class).toInstant(),
         instant(row, "started_at"),
         instant(row, "finished_at"),
+        Optional.ofNullable(row.getObject("remaining_s", Double.class)),
+        Optional.empty(),
         row.getString("result_url"),
         failure);
   }

@@ -99,6 +99,7 @@ public final class WorkCostReport {
                     + "&y=-"
                     + unit
                     + "&durationS=600&sampleIntervalS=0.1&wait=60"));
+    row(name, "free swing", 1, () -> get(layout + "/free-swing?x=" + unit + "&y=" + unit));
     row(name, "list, a release", 1_000, () -> list(layout, 1_000, false, paper ? 1 : 70));
     row(name, "settled list, a release", 200, () -> list(layout, 200, true, paper ? 1 : 70));
   }

@@ -68,6 +68,13 @@ class WorkCostTest {
   }
 
   @Test
+  void freeSwingCostsByItsSwingsAlone() {
+    assertEquals(ready(BENCH).freeSwing(99), new WorkCost(BENCH, false, WORK).freeSwing(99));
+    assertTrue(ready(BENCH).freeSwing(200) > 1.9 * ready(BENCH).freeSwing(99));
+    assertTrue(ready(TEXTBOOK).freeSwing(12) < ready(TEXTBOOK).trace());
+  }
+
+  @Test
   void twiceAsManyReleasesCostTwiceAsMuch() {
     assertEquals(2 * ready(BENCH).map(5_000, false), ready(BENCH).map(10_000, false));
     assertEquals(2 * ready(BENCH).list(500, true), ready(BENCH).list(1_000, true));

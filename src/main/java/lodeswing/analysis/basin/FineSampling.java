@@ -80,20 +80,23 @@ public record FineSampling(BasinWindow window, double largest, double smallest) 
     var done = new int[1];
     OutcomeFinder all =
         (releases, from, to, ends) -> {
-          copy(spread(one, releases, from, to), from, ends);
+          int before = done[0];
+          DoubleConsumer part =
+              fraction -> progress.accept((before + fraction * (to - from)) / releases());
+          copy(spread(one, releases, from, to, part), from, ends);
           done[0] += to - from;
-          progress.accept((double) done[0] / releases());
         };
     return sampling().run(new ReleasePlane(all), random);
   }
 
-  private static Ends spread(SharedFinder finder, double[] releases, int from, int to) {
+  private static Ends spread(
+      SharedFinder finder, double[] releases, int from, int to, DoubleConsumer progress) {
     return new ParallelOutcomes(finder)
         .find(
             to - from,
             (first, last, out) ->
                 System.arraycopy(releases, 4 * (from + first), out, 0, 4 * (last - first)),
-            part -> {});
+            progress);
   }
 
   private static void copy(Ends found, int from, Ends ends) {

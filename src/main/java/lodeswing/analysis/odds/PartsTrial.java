@@ -55,7 +55,8 @@ public record PartsTrial(BenchLayout rig, PartTolerances tolerances, int rigs, i
       // Split and drawn for every rig alike, so that more rigs begin with the same ones.
       SplittableRandom own = random.split();
       long seed = own.nextLong();
-      Landscape landscape = Landscape.of(tolerances.varied(rig, own), mostWork);
+      Landscape landscape =
+          Landscape.of(tolerances.varied(rig, own), mostWork, spent -> progress.accept(begun));
       EndCounts found =
           new Odds(landscape, spec.hand(), finders, spec.longest())
               .count(releases, seed, part -> progress.accept(begun + part / rigs));

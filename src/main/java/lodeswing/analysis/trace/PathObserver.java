@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lodeswing.core.geometry.PathCurve;
+import lodeswing.core.integrate.CurveKnots;
 import lodeswing.core.integrate.Event;
 import lodeswing.core.integrate.EventFunction;
 import lodeswing.core.integrate.Step;
@@ -39,7 +40,7 @@ final class PathObserver implements StepObserver {
     this.rule = landscape.sealRule();
     this.spec = spec;
     this.grid = new SampleGrid(motion, spec, start);
-    this.knots = new CurveKnots(motion, spec, start);
+    this.knots = new CurveKnots(motion, spec.duration(), start);
     this.energy = new EnergyWatch(landscape, start);
     this.horizons = new Horizons(landscape, spec, start);
     System.arraycopy(start, 0, last, 0, 4);

@@ -1,6 +1,7 @@
 package lodeswing.core.landscape;
 
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.PreparingForecast;
@@ -84,18 +85,19 @@ public final class Landscape {
 
   /** Makes a layout ready, on all cores, whatever it takes. */
   public static Landscape of(Layout layout) {
-    return of(layout, Double.POSITIVE_INFINITY);
+    return of(layout, Double.POSITIVE_INFINITY, spent -> {});
   }
 
   /**
    * Makes a layout ready, on all cores.
    *
    * @param mostWork work that it may take, in the unit of {@link #expectedWork}
+   * @param hearer told the work spent so far in that unit, by several threads
    * @throws WorkExceededException where it takes more
    */
-  public static Landscape of(Layout layout, double mostWork) {
+  public static Landscape of(Layout layout, double mostWork, DoubleConsumer hearer) {
     if (layout instanceof BenchLayout bench) {
-      return new Landscape(layout, TabulatedRig.of(bench, mostWork));
+      return new Landscape(layout, TabulatedRig.of(bench, mostWork, hearer));
     }
     Motion motion = new TextbookMotion((TextbookLayout) layout);
     RestPoints points = new RestPointFinder(motion, ScanRegion.of(layout)).find();
@@ -104,7 +106,7 @@ public final class Landscape {
 
   /**
    * The work that making a layout ready will take, found without beginning it: evaluations of a
-   * tabulated potential, 17 to 55 nanoseconds of one core each; 0 where no energy is tabulated.
+   * tabulated potential, 17 to 78 nanoseconds of one core each; 0 where no energy is tabulated.
    */
   public static double expectedWork(Layout layout) {
     return expectedWork(layout, Double.POSITIVE_INFINITY);

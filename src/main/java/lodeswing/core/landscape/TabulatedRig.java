@@ -1,6 +1,7 @@
 package lodeswing.core.landscape;
 
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import lodeswing.core.magnet.BobEnergy;
 import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.magnet.PlacedMagnet;
@@ -80,9 +81,10 @@ record TabulatedRig(
    * Makes the rig.
    *
    * @param mostWork work that it may take, in the unit of {@link WorkBudget}
+   * @param hearer told the work spent so far, by several threads
    * @throws lodeswing.core.motion.WorkExceededException where it takes more
    */
-  static TabulatedRig of(BenchLayout layout, double mostWork) {
+  static TabulatedRig of(BenchLayout layout, double mostWork, DoubleConsumer hearer) {
     if (!tabulates(layout)) {
       BenchMotion motion = BenchMotion.withoutMagnets(layout);
       return new TabulatedRig(
@@ -91,7 +93,7 @@ record TabulatedRig(
     BenchLayout.BobMagnet bob = layout.bob().orElseThrow();
     TwoAxisBody body = layout.suspension().body();
     PreparingForecast forecast = new PreparingForecast(layout);
-    WorkBudget budget = new WorkBudget(mostWork, forecast::effortAt);
+    WorkBudget budget = new WorkBudget(mostWork, forecast::effortAt, hearer);
     budget.spend(forecast.beforehand() + 2 * WorkBudget.SCAN);
     BobEnergy energy =
         BobEnergy.of(

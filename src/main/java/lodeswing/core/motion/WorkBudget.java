@@ -3,6 +3,7 @@ package lodeswing.core.motion;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.DoubleAdder;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleConsumer;
 
 /**
  * The work that making a layout ready may take, counted before it is done and ended where it runs
@@ -29,15 +30,17 @@ public final class WorkBudget {
   private final double factor;
   private final DoubleAdder spent;
   private final AtomicBoolean lifted;
+  private final DoubleConsumer hearer;
 
   /**
    * A budget.
    *
    * @param most work that may be spent; infinite for no limit
    * @param effort work of one value at two angles
+   * @param hearer told the work spent so far, by several threads
    */
-  public WorkBudget(double most, DoubleBinaryOperator effort) {
-    this(most, effort, 1, new DoubleAdder(), new AtomicBoolean());
+  public WorkBudget(double most, DoubleBinaryOperator effort, DoubleConsumer hearer) {
+    this(most, effort, 1, new DoubleAdder(), new AtomicBoolean(), hearer);
   }
 
   private WorkBudget(
@@ -45,22 +48,24 @@ public final class WorkBudget {
       DoubleBinaryOperator effort,
       double factor,
       DoubleAdder spent,
-      AtomicBoolean lifted) {
+      AtomicBoolean lifted,
+      DoubleConsumer hearer) {
     this.most = most;
     this.effort = effort;
     this.factor = factor;
     this.spent = spent;
     this.lifted = lifted;
+    this.hearer = hearer;
   }
 
   /** A budget without a limit, for sources of no cost. */
   public static WorkBudget unlimited() {
-    return new WorkBudget(Double.POSITIVE_INFINITY, (u, v) -> 1);
+    return new WorkBudget(Double.POSITIVE_INFINITY, (u, v) -> 1, spent -> {});
   }
 
   /** The same budget for a source each of whose values takes what slopes take. */
   WorkBudget ofSlopes() {
-    return new WorkBudget(most, effort, SLOPES, spent, lifted);
+    return new WorkBudget(most, effort, SLOPES, spent, lifted, hearer);
   }
 
   /** The work spent so far. */
@@ -83,9 +88,11 @@ public final class WorkBudget {
       return;
     }
     spent.add(work);
-    if (!(spent.sum() <= most)) {
+    double sum = spent.sum();
+    if (!(sum <= most)) {
       throw new WorkExceededException();
     }
+    hearer.accept(sum);
   }
 
   /** Counts evaluations at a place. */

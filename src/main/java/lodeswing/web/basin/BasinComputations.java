@@ -12,7 +12,9 @@ import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
+import lodeswing.job.Stages;
 import lodeswing.job.TooMuchWorkException;
+import lodeswing.job.WorkCost;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
@@ -49,13 +51,16 @@ final class BasinComputations {
             "basin-survey",
             "/v1/basins/" + request.basinId(),
             progress -> {
-              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
+              WorkCost cost = landscapes.costOf(request.layout());
+              Stages stages = cost.stages(progress, cost.survey());
+              Landscape landscape =
+                  landscapes.of(request.layout(), LayoutPlace.STORED, stages.next());
               List<RestPlace> places =
                   landscape.restPoints().list().stream().map(RestPlace::of).toList();
               var surveyor =
                   new BasinSurveyor(landscape, request.window(), finders, limits.followedS());
               return new StoredSurvey(
-                      surveyor.survey(progress::report),
+                      surveyor.survey(stages.next()::report),
                       limits.followedS(),
                       PossibleEnds.of(landscape, request.window()),
                       places)
@@ -79,14 +84,16 @@ final class BasinComputations {
             "basin-tile",
             "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
             progress -> {
-              StoredSurvey survey = surveyNow(request);
+              Stages stages = stages(request, progress, (long) size * size, settled);
+              Computation.Progress making = stages.next();
+              StoredSurvey survey = surveyNow(request, making, stages.next());
               int deepest = survey.survey().servedZoom();
               if (place.zoom() > deepest) {
                 throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
               }
               PixelGrid grid =
                   PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-              return map(request, grid, survey, settled, progress);
+              return map(request, grid, survey, settled, making, stages.next());
             })
         .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
         .costing(landscapes.costOf(request.layout()).map((long) size * size, settled));
@@ -98,13 +105,13 @@ final class BasinComputations {
             request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
             "basin-preview",
             "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
-            progress ->
-                map(
-                    request,
-                    PixelGrid.whole(request.window(), width, height),
-                    surveyNow(request),
-                    false,
-                    progress))
+            progress -> {
+              Stages stages = stages(request, progress, (long) width * height, false);
+              Computation.Progress making = stages.next();
+              StoredSurvey survey = surveyNow(request, making, stages.next());
+              PixelGrid grid = PixelGrid.whole(request.window(), width, height);
+              return map(request, grid, survey, false, making, stages.next());
+            })
         .remadeFrom(request.basinId(), "" + width, "" + height)
         .costing(landscapes.costOf(request.layout()).map((long) width * height, false));
   }
@@ -126,8 +133,9 @@ final class BasinComputations {
       PixelGrid grid,
       StoredSurvey survey,
       boolean settled,
+      Computation.Progress making,
       Computation.Progress progress) {
-    Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED);
+    Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
     Tolerance tolerance = request.window().tolerance(landscape, grid.pixel());
     double longest = limits.followedS();
     BasinMap map =
@@ -139,9 +147,40 @@ final class BasinComputations {
     return MapFile.written(map, grid, request.layout().shownPerUnit(), survey.survey().halfTime());
   }
 
+  /** Making the layout ready, the survey unless it is kept, and a map. */
+  private Stages stages(
+      BasinRequest request, Computation.Progress progress, long pixels, boolean settled) {
+    WorkCost cost = landscapes.costOf(request.layout());
+    long ready = cost.makingReady();
+    return new Stages(
+        progress, ready, costOfSurvey(request, cost), cost.map(pixels, settled) - ready);
+  }
+
+  /** What the survey costs once the layout is ready; 0 where it is kept. */
+  long costOfSurvey(BasinRequest request, WorkCost cost) {
+    boolean kept = computations.find(survey(request).key().id()).isPresent();
+    return kept ? 0 : cost.survey() - cost.makingReady();
+  }
+
   /** The survey, from memory, the store or computed on this thread. */
   StoredSurvey surveyNow(BasinRequest request) {
     return StoredSurvey.read(now(survey(request), "The window is still being surveyed."));
+  }
+
+  /**
+   * The same, telling how far it is.
+   *
+   * @param making hears of making the layout ready, where the survey is not kept
+   * @param surveying hears of the survey
+   */
+  StoredSurvey surveyNow(
+      BasinRequest request, Computation.Progress making, Computation.Progress surveying) {
+    Computation survey = survey(request);
+    if (computations.find(survey.key().id()).isEmpty()) {
+      landscapes.of(request.layout(), LayoutPlace.STORED, making);
+    }
+    return StoredSurvey.read(
+        now(survey.alsoTelling(surveying), "The window is still being surveyed."));
   }
 
   private byte[] now(Computation computation, String still) {

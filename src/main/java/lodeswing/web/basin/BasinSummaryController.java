@@ -10,7 +10,6 @@ import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -84,7 +83,6 @@ final class BasinSummaryController {
     return reply(request, query, form, basin, CachePolicy.SHORT);
   }
 
-  /** A value alone is text unless the address asks for another form. */
   private static Representation form(HttpServletRequest request, QueryParameters query) {
     Optional<SummaryValue> value = query.find(VALUE);
     if (value.filter(SummaryValue::ofOneEnd).isPresent() && query.find(OUTCOME).isEmpty()) {
@@ -93,9 +91,7 @@ final class BasinSummaryController {
           "A share is that of one end.",
           List.of(new Fault("?outcome", "is missing: give the label or name of an end")));
     }
-    return value.isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
-        ? Representation.TEXT
-        : Negotiation.choose(request, query, OFFERED);
+    return Negotiation.chooseForCell(request, query, OFFERED, VALUE);
   }
 
   private ResponseEntity<byte[]> reply(
@@ -123,13 +119,10 @@ final class BasinSummaryController {
     };
   }
 
-  /** The single value, with a decimal comma where the sheet wants one. */
+  /** The single value. */
   private static Reply cell(SummaryRequest asked, StoredSummary stored, QueryParameters query) {
     SummaryValue value = query.find(VALUE).orElse(SummaryValue.SENTENCE);
     String text = new SummaryCells(asked, stored).text(value, query.find(OUTCOME).orElse(""));
-    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
-    return value.inWords()
-        ? Reply.ofWords(text)
-        : Reply.ofFigure(comma ? text.replace('.', ',') : text);
+    return value.inWords() ? Reply.ofWords(text) : Reply.ofFigure(text, query);
   }
 }

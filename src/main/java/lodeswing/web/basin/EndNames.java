@@ -3,7 +3,9 @@ package lodeswing.web.basin;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.analysis.basin.SpecialEnd;
+import lodeswing.core.motion.Limit;
 import lodeswing.core.outcome.Ends;
+import lodeswing.web.landscape.LimitWords;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.restpoint.RestPlace;
 import lodeswing.web.restpoint.RestPointNames;
@@ -64,12 +66,12 @@ public final class EndNames {
   private static String text(SpecialEnd end) {
     return switch (end) {
       case CANNOT_START -> "cannot be released there";
-      case MAGNET_CONTACT -> "the bob touches a magnet";
-      case PLATE_CONTACT -> "the bob touches the plate";
-      case SUSPENSION_SLACK -> "the suspension goes slack";
-      case ANGLE_LIMIT -> "the swing leaves the range of angles";
+      case MAGNET_CONTACT -> LimitWords.of(Limit.Kind.MAGNET_CONTACT);
+      case PLATE_CONTACT -> LimitWords.of(Limit.Kind.PLATE_CONTACT);
+      case SUSPENSION_SLACK -> LimitWords.of(Limit.Kind.SUSPENSION_SLACK);
+      case ANGLE_LIMIT -> LimitWords.of(Limit.Kind.ANGLE_LIMIT);
       case UNSETTLED -> "undecided";
-      case HELD -> "held by the friction of the pivot";
+      case HELD -> LimitWords.HELD;
     };
   }
 }

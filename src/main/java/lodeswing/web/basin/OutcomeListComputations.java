@@ -11,7 +11,9 @@ import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
 import lodeswing.job.Computation;
 import lodeswing.job.ResultStore;
+import lodeswing.job.Stages;
 import lodeswing.job.StoredResult;
+import lodeswing.job.WorkCost;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.landscape.Landscapes;
@@ -106,10 +108,12 @@ final class OutcomeListComputations {
             KIND,
             "/v1/outcomes/" + list.listId(),
             progress -> {
-              Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED);
+              WorkCost cost = landscapes.costOf(list.layout());
+              Stages stages = cost.stages(progress, cost.list(list.count(), list.settled()));
+              Landscape landscape = landscapes.of(list.layout(), LayoutPlace.STORED, stages.next());
               List<RestPlace> places =
                   landscape.restPoints().list().stream().map(RestPlace::of).toList();
-              return ends(landscape, list, places, progress).written();
+              return ends(landscape, list, places, stages.next()).written();
             })
         .remadeFrom(list.listId())
         .costing(landscapes.costOf(list.layout()).list(list.count(), list.settled()));

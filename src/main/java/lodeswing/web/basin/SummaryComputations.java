@@ -8,6 +8,8 @@ import lodeswing.analysis.basin.FineSampling;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.statistics.ScalingLaw;
 import lodeswing.job.Computation;
+import lodeswing.job.Stages;
+import lodeswing.job.WorkCost;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
@@ -48,16 +50,23 @@ final class SummaryComputations {
   }
 
   private StoredSummary summarised(SummaryRequest request, Computation.Progress progress) {
-    StoredSurvey survey = computations.surveyNow(request.basin());
-    BasinMap map =
-        computations.mapNow(
-            request.basin(), request.side(), fraction -> progress.report(0.7 * fraction));
+    WorkCost cost = landscapes.costOf(request.basin().layout());
+    long ready = cost.makingReady();
+    var stages =
+        new Stages(
+            progress,
+            ready,
+            computations.costOfSurvey(request.basin(), cost),
+            cost.map((long) request.side() * request.side(), false) - ready,
+            cost.belowPixels());
+    StoredSurvey survey = computations.surveyNow(request.basin(), stages.next(), stages.next());
+    BasinMap map = computations.mapNow(request.basin(), request.side(), stages.next());
     BasinSummary summary = BasinSummary.of(request.side(), map.ends());
     Optional<FineSampling> below =
         summary.uncertaintyExponent().isEmpty() && summary.hasBorder()
             ? FineSampling.below(request.basin().window(), request.side(), survey.survey())
             : Optional.empty();
-    Optional<ScalingLaw> law = below.flatMap(sampling -> drawn(request, sampling, progress));
+    Optional<ScalingLaw> law = below.flatMap(sampling -> drawn(request, sampling, stages.next()));
     return new StoredSummary(
         survey,
         law.map(summary::withExponent).orElse(summary),
@@ -74,6 +83,6 @@ final class SummaryComputations {
         finders,
         limits.followedS(),
         new SplittableRandom(request.seed()),
-        fraction -> progress.report(0.7 + 0.3 * fraction));
+        progress::report);
   }
 }

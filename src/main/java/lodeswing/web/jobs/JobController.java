@@ -7,6 +7,7 @@ import java.util.Optional;
 import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
 import lodeswing.job.JobNeededException;
+import lodeswing.job.NoSuchAskingException;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.Negotiation;
@@ -59,6 +60,8 @@ final class JobController {
       return reply(form, known(ledger.cancel(jobId, query.find(ASK))), request);
     } catch (JobNeededException e) {
       throw JobProblems.needed(e);
+    } catch (NoSuchAskingException e) {
+      throw new ProblemException(ProblemCode.NOT_FOUND, e.getMessage() + ".", List.of());
     }
   }
 

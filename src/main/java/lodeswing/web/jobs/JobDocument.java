@@ -13,7 +13,7 @@ import lodeswing.job.Job;
  * @param kind the resource its result belongs to
  * @param state waiting, running, done, failed or cancelled
  * @param progress fraction done, 0 to 1
- * @param remainingS seconds of work that remain, as far as the progress tells
+ * @param remainingS seconds of work that remain, by its progress and what it costs
  * @param submittedAt when it was asked for
  * @param startedAt when work on it began
  * @param finishedAt when it ended
@@ -41,7 +41,7 @@ record JobDocument(
         job.kind(),
         job.state().word(),
         job.progress(),
-        job.remainingSeconds(clock.instant()).map(seconds -> Math.rint(seconds * 10) / 10),
+        job.remainingS().map(seconds -> Math.rint(seconds * 10) / 10),
         job.submittedAt(),
         job.startedAt(),
         job.finishedAt(),

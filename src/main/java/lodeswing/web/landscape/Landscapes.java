@@ -6,10 +6,14 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.WorkExceededException;
+import lodeswing.job.Computation;
+import lodeswing.job.JobCancelledException;
 import lodeswing.job.WorkCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 
 /**
@@ -23,6 +27,7 @@ import org.springframework.stereotype.Component;
 public final class Landscapes {
 
   private static final int BYTES_PER_KILOBYTE = 1024;
+  private static final Logger LOG = LoggerFactory.getLogger(Landscapes.class);
 
   private final Limits limits;
   private final PreparingCost cost;
@@ -46,13 +51,30 @@ public final class Landscapes {
    * @throws ProblemException {@code too-costly} where it takes more than a layout may
    */
   public Landscape of(LayoutDocument document, LayoutPlace place) {
+    return of(document, place, fraction -> {});
+  }
+
+  /**
+   * The landscape of a layout; made now, on this thread, where it is not held.
+   *
+   * @param place where the layout stands in the request
+   * @param progress hears how far that is where it is made now; cannot end it, for others may wait
+   *     for the same landscape
+   * @throws ProblemException {@code too-costly} where it takes more than a layout may
+   */
+  public Landscape of(LayoutDocument document, LayoutPlace place, Computation.Progress progress) {
     var mine = new CompletableFuture<Landscape>();
     CompletableFuture<Landscape> seat = held.asMap().putIfAbsent(document.physicsKey(), mine);
     if (seat != null) {
       return await(seat);
     }
     try {
-      Landscape made = Landscape.of(document.layout(), limits.preparingWork());
+      double expected = cost.of(document);
+      Landscape made =
+          Landscape.of(
+              document.layout(),
+              limits.preparingWork(),
+              spent -> tell(progress, Math.min(1, spent / expected)));
       mine.complete(made);
       return made;
     } catch (WorkExceededException e) {
@@ -62,6 +84,14 @@ public final class Landscapes {
     } catch (RuntimeException | Error e) {
       mine.completeExceptionally(e);
       throw e;
+    }
+  }
+
+  private static void tell(Computation.Progress progress, double fraction) {
+    try {
+      progress.report(fraction);
+    } catch (JobCancelledException e) {
+      LOG.debug("A layout is made ready to its end, though its job was cancelled");
     }
   }
 

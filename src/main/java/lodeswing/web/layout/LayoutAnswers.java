@@ -176,6 +176,8 @@ final class LayoutAnswers {
     links.put("trace", self + "/trace");
     links.put("traces", "/v1/traces");
     links.put("odds", self + "/odds");
+    links.put("freeSwing", self + "/free-swing");
+    links.put("freeSwingDesign", self + "/free-swing/design");
     return texts(links);
   }
 

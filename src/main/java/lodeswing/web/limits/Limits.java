@@ -82,7 +82,7 @@ public record Limits(
     @Stated(
             unit = "evaluation",
             meaning =
-                "most evaluations of a magnet's potential, each 17 to 55 nanoseconds on one core,"
+                "most evaluations of a magnet's potential, each 17 to 78 nanoseconds on one core,"
                     + " that making one layout ready may take")
         @DefaultValue("3e9")
         double preparingWork,

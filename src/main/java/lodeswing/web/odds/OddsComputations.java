@@ -10,6 +10,8 @@ import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.WorkExceededException;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Computation;
+import lodeswing.job.Stages;
+import lodeswing.job.WorkCost;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
@@ -24,9 +26,6 @@ import org.springframework.stereotype.Component;
 final class OddsComputations {
 
   private static final String KIND = "odds";
-
-  /** Part of the whole that is told as done when the rig itself is, where parts vary too. */
-  private static final double RIG_ITSELF = 0.1;
 
   private final Landscapes landscapes;
   private final OutcomeFinders finders;
@@ -65,17 +64,25 @@ final class OddsComputations {
   private StoredOdds counted(
       OddsRequest request, LayoutPlace place, Computation.Progress progress) {
     OddsSpec spec = request.spec(limits);
-    Landscape landscape = landscapes.of(request.layout(), place);
+    Stages stages = stages(request, progress);
+    Landscape landscape = landscapes.of(request.layout(), place, stages.next());
     List<RestPlace> places = landscape.restPoints().list().stream().map(RestPlace::of).toList();
-    Optional<PartsTrial> trial = request.trial();
-    double part = trial.isPresent() ? RIG_ITSELF : 1;
     var odds = new Odds(landscape, spec.hand(), finders, spec.longest());
-    EndCounts hand = odds.count(spec, done -> progress.report(part * done));
+    EndCounts hand = odds.count(spec, stages.next()::report);
+    Optional<PartsTrial> trial = request.trial();
     List<EndCounts> rigs =
         trial.isPresent()
-            ? varied(trial.get(), landscape, spec, place, progress)
+            ? varied(trial.get(), landscape, spec, place, stages.next())
             : List.<EndCounts>of();
     return new StoredOdds(places, odds.allowed().relative(), spec.longest(), hand, rigs);
+  }
+
+  /** Making ready, the rig itself, the varied rigs. */
+  private Stages stages(OddsRequest request, Computation.Progress progress) {
+    WorkCost cost = landscapes.costOf(request.layout());
+    long alone = cost.odds(releases(request), 0, PartsTrial.RELEASES);
+    long all = cost.odds(releases(request), request.rigs(), PartsTrial.RELEASES);
+    return new Stages(progress, cost.makingReady(), alone - cost.makingReady(), all - alone);
   }
 
   private List<EndCounts> varied(
@@ -85,12 +92,7 @@ final class OddsComputations {
       LayoutPlace place,
       Computation.Progress progress) {
     try {
-      return trial.run(
-          landscape,
-          spec,
-          finders,
-          limits.preparingWork(),
-          done -> progress.report(RIG_ITSELF + (1 - RIG_ITSELF) * done));
+      return trial.run(landscape, spec, finders, limits.preparingWork(), progress::report);
     } catch (WorkExceededException e) {
       throw new ProblemException(
           ProblemCode.TOO_COSTLY,

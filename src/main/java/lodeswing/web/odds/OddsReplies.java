@@ -3,7 +3,6 @@ package lodeswing.web.odds;
 import java.nio.charset.StandardCharsets;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -42,13 +41,12 @@ final class OddsReplies {
     };
   }
 
-  /** The single value, with a decimal comma where the sheet wants one. */
+  /** The single value. */
   private static Reply text(OddsAnswers answers, QueryParameters query) {
     OddsValue asked = query.find(VALUE).orElse(OddsValue.SENTENCE);
     String value = answers.value(asked, query.find(OUTCOME));
-    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
     return asked.inWords() || !Character.isDigit(value.charAt(0))
         ? Reply.ofWords(value)
-        : Reply.ofFigure(comma ? value.replace('.', ',') : value);
+        : Reply.ofFigure(value, query);
   }
 }

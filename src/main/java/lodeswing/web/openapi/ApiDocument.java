@@ -50,6 +50,7 @@ final class ApiDocument implements OpenApiCustomizer {
           416, "The asked Range lies outside the content; Content-Range tells its length.",
           422, "Well formed, but it cannot be built, released or afforded.",
           503, "Too much to do; Retry-After says when to come back.");
+  private static final int PENDING = 202;
   private static final List<Integer> EVERYWHERE = List.of(400, 406);
 
   /** Conditions and ranges, which a Reply judges wherever something is read that may be kept. */
@@ -105,6 +106,19 @@ final class ApiDocument implements OpenApiCustomizer {
     var parameters = new ArrayList<Parameter>();
     about.parameters().forEach(text -> parameters.add(parameter(text, components)));
     parameters.addAll(general(about));
+    if (about.answers().stream().anyMatch(answer -> answer.status() == PENDING)) {
+      parameters.add(
+          header(
+              "Prefer",
+              "respond-async: do not wait for the result; wait=N: wait N seconds (RFC 7240)."
+                  + " Preference-Applied tells what was done.",
+              "respond-async"));
+    }
+    if (about.answers().stream()
+        .anyMatch(answer -> answer.forms().contains(Representation.EVENTS))) {
+      parameters.add(
+          header("Last-Event-ID", "Id of the last event that was seen.", "running-0250"));
+    }
     operation.setParameters(parameters);
     about.request().ifPresent(request -> operation.setRequestBody(body(request, components)));
     var responses = new ApiResponses();
@@ -123,6 +137,15 @@ final class ApiDocument implements OpenApiCustomizer {
         .description(text.text())
         .example(text.example())
         .schema(schema(text.shape(), components));
+  }
+
+  private static Parameter header(String name, String text, String example) {
+    return new Parameter()
+        .name(name)
+        .in("header")
+        .description(text)
+        .example(example)
+        .schema(schema(Map.of("type", "string")));
   }
 
   private static List<Parameter> general(OperationDescription about) {
@@ -154,7 +177,8 @@ final class ApiDocument implements OpenApiCustomizer {
             Map.of("type", "boolean", "default", false)),
         general(
             GeneralParameters.WAIT.name(),
-            "Seconds to wait for a result before a pending answer; goes before Prefer.",
+            "Seconds to wait for a result before a pending answer, but never longer than the limit"
+                + " waitLongestS; goes before Prefer.",
             Map.of("type", "integer", "minimum", 0, "maximum", 3600)),
         general(GeneralParameters.CB.name(), "No effect; forces a refresh.", List.of()));
   }

@@ -36,6 +36,12 @@ public enum ProblemCode {
       "The bob cannot be released there",
       "The bob cannot be held at the place the release names, or would touch something there.",
       "Release the bob nearer to the middle, or make the gap larger."),
+  UNREACHABLE_RATIO(
+      "unreachable-ratio",
+      422,
+      "No suspension of this kind gives that ratio",
+      "The two periods of the rig cannot be brought into the ratio that was asked for.",
+      "Ask for a ratio within the range that the detail names, or change the kind of suspension."),
   TOO_COSTLY(
       "too-costly",
       422,

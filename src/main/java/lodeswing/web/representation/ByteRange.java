@@ -1,5 +1,6 @@
 package lodeswing.web.representation;
 
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -13,8 +14,9 @@ import java.util.regex.Pattern;
  */
 record ByteRange(int first, int end) {
 
-  private static final Pattern SINGLE =
-      Pattern.compile("(?i)bytes=\\s*(\\d{0,18})-(\\d{0,18})\\s*");
+  private static final long FARTHEST = Long.MAX_VALUE - 1;
+
+  private static final Pattern SINGLE = Pattern.compile("(?i)bytes=\\s*(\\d*)-(\\d*)\\s*");
 
   /** The range within a length; nothing where the field is to be ignored. */
   static Optional<ByteRange> parse(String field, int length) {
@@ -28,16 +30,21 @@ record ByteRange(int first, int end) {
       return Optional.empty();
     }
     if (from.isEmpty()) {
-      long suffix = Math.min(Long.parseLong(to), length);
+      long suffix = Math.min(number(to), length);
       return Optional.of(new ByteRange((int) (length - suffix), length));
     }
-    long first = Long.parseLong(from);
-    long last = to.isEmpty() ? Long.MAX_VALUE - 1 : Long.parseLong(to);
+    long first = number(from);
+    long last = to.isEmpty() ? FARTHEST : number(to);
     if (last < first) {
       return Optional.empty();
     }
     return Optional.of(
         new ByteRange((int) Math.min(first, length), (int) Math.min(last + 1, length)));
+  }
+
+  /** A number of any length; one beyond all content stands for all such. */
+  private static long number(String digits) {
+    return new BigInteger(digits).min(BigInteger.valueOf(FARTHEST)).longValue();
   }
 
   boolean isEmpty() {

@@ -49,6 +49,22 @@ public final class Negotiation {
     return best;
   }
 
+  /**
+   * The same for a resource with single values for a cell: a value alone is text unless the address
+   * asks for another form.
+   *
+   * @param value the parameter that names the value
+   */
+  public static Representation chooseForCell(
+      HttpServletRequest request,
+      QueryParameters query,
+      List<Representation> offered,
+      Parameter<?> value) {
+    return query.find(value).isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
+        ? Representation.TEXT
+        : choose(request, query, offered);
+  }
+
   private static List<MediaType> accepted(
       HttpServletRequest request, List<Representation> offered) {
     try {

@@ -63,9 +63,14 @@ public final class Reply {
     return of(Representation.TEXT, all.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** A figure as the whole of an answer, as it stands: the sign of a number is no formula. */
-  public static Reply ofFigure(String figure) {
-    return of(Representation.TEXT, figure.getBytes(StandardCharsets.UTF_8));
+  /**
+   * A figure as the whole of an answer, with a decimal comma where the query wants one and else as
+   * it stands: the sign of a number is no formula.
+   */
+  public static Reply ofFigure(String figure, QueryParameters query) {
+    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
+    String written = comma ? figure.replace('.', ',') : figure;
+    return of(Representation.TEXT, written.getBytes(StandardCharsets.UTF_8));
   }
 
   /**

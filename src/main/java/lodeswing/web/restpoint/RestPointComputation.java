@@ -66,7 +66,7 @@ record RestPointComputation(
             key,
             KIND,
             "/v1/layouts/" + document.layoutId() + "/rest-points",
-            progress -> of(landscapes.of(document, place)).written())
+            progress -> of(landscapes.of(document, place, progress)).written())
         .remadeFrom(document.layoutId())
         .costing(landscapes.costOf(document).restPoints());
   }

@@ -14,7 +14,6 @@ import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -90,7 +89,7 @@ final class LayoutTraceController {
   ResponseEntity<byte[]> getLayoutTrace(@PathVariable String layoutId, HttpServletRequest request) {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = asked.parameters();
-    Representation form = form(request, query, TRACE);
+    Representation form = Negotiation.chooseForCell(request, query, TRACE, TraceReplies.VALUE);
     TraceRequest trace = trace(asked);
     traces.save(trace);
     return answers.reply(
@@ -105,7 +104,7 @@ final class LayoutTraceController {
     LayoutQuery asked =
         LayoutQuery.read(request, layouts, layoutId, X, Y, VX, VY, TraceReplies.VALUE);
     QueryParameters query = asked.parameters();
-    Representation form = form(request, query, OUTCOME);
+    Representation form = Negotiation.chooseForCell(request, query, OUTCOME, TraceReplies.VALUE);
     TraceRequest trace = trace(asked);
     traces.save(trace);
     return answers.reply(
@@ -114,15 +113,6 @@ final class LayoutTraceController {
         computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
         result ->
             TraceReplies.ofOutcome(form, trace, result.bytes(), query).cache(CachePolicy.SHORT));
-  }
-
-  /** A value alone is text unless the address asks for another form. */
-  private static Representation form(
-      HttpServletRequest request, QueryParameters query, List<Representation> offered) {
-    return query.find(TraceReplies.VALUE).isPresent()
-            && query.find(GeneralParameters.FORMAT).isEmpty()
-        ? Representation.TEXT
-        : Negotiation.choose(request, query, offered);
   }
 
   private TraceRequest trace(LayoutQuery asked) {

@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import lodeswing.figure.Drawing;
 import lodeswing.render.png.PngWriter;
 import lodeswing.render.svg.SvgWriter;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -56,13 +55,12 @@ final class TraceReplies {
     return new TracePicture(request, answers).drawing();
   }
 
-  /** The single value, with a decimal comma where the sheet wants one. */
+  /** The single value. */
   private static Reply text(TraceAnswers answers, QueryParameters query) {
     TraceValue asked = query.find(VALUE).orElse(TraceValue.OUTCOME);
     String value = answers.value(asked);
-    boolean comma = query.get(GeneralParameters.DECIMAL).equals("comma");
     return asked.inWords() || value.isEmpty() || !Character.isDigit(value.charAt(0))
         ? Reply.ofWords(value)
-        : Reply.ofFigure(comma ? value.replace('.', ',') : value);
+        : Reply.ofFigure(value, query);
   }
 }

@@ -12,10 +12,16 @@ import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutShapes;
 
 /** What a trace's request may be, and what its answer looks like. */
-final class TraceShapes {
-  static final NumberShape PLACE = NumberShape.between(-100_000, 100_000);
-  static final NumberShape SPEED = NumberShape.between(-1_000_000, 1_000_000);
-  static final NumberShape DURATION = NumberShape.above(0, 1e6);
+public final class TraceShapes {
+  /** A coordinate of a release, in the layout's unit of length. */
+  public static final NumberShape PLACE = NumberShape.between(-100_000, 100_000);
+
+  /** A component of its push, units of length a second. */
+  public static final NumberShape SPEED = NumberShape.between(-1_000_000, 1_000_000);
+
+  /** How long a path is taken. */
+  public static final NumberShape DURATION = NumberShape.above(0, 1e6);
+
   static final NumberShape INTERVAL = NumberShape.above(0, 1e6);
   static final NumberShape ACCURACY = NumberShape.above(0, 1_000);
   static final NumberShape THIN = NumberShape.between(0, 1_000);

@@ -7,8 +7,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
+import lodeswing.core.motion.Limit;
 import lodeswing.web.basin.EndNames;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.landscape.LimitWords;
 import lodeswing.web.restpoint.RestPointNames;
 
 /** A trace in words. */
@@ -73,13 +75,13 @@ final class TraceWords {
     return switch (kind) {
       case SEALED -> "sealed: no other rest point can be reached any more";
       case SETTLED -> "settled";
-      case STUCK -> "held by the friction of the pivot";
+      case STUCK -> LimitWords.HELD;
       case TRUST_ENDS -> "from here on the computed path is not to be trusted";
       case FORETELLING_ENDS -> "from here on no hand can foretell the path";
-      case SUSPENSION_SLACK -> "the suspension goes slack";
-      case MAGNET_CONTACT -> "the bob touches a magnet";
-      case PLATE_CONTACT -> "the bob touches the plate";
-      case ANGLE_LIMIT -> "the swing leaves the range of angles";
+      case SUSPENSION_SLACK -> LimitWords.of(Limit.Kind.SUSPENSION_SLACK);
+      case MAGNET_CONTACT -> LimitWords.of(Limit.Kind.MAGNET_CONTACT);
+      case PLATE_CONTACT -> LimitWords.of(Limit.Kind.PLATE_CONTACT);
+      case ANGLE_LIMIT -> LimitWords.of(Limit.Kind.ANGLE_LIMIT);
     };
   }
 

@@ -41,8 +41,11 @@ class PreparingWorkTest {
 
   @Test
   void workEndsWhereItsBudgetRunsOut() {
-    assertThrows(WorkExceededException.class, () -> Landscape.of(sample("three-stations"), 1e6));
-    assertThrows(WorkExceededException.class, () -> Landscape.of(sample("heavy-bar"), 2e7));
+    assertThrows(
+        WorkExceededException.class,
+        () -> Landscape.of(sample("three-stations"), 1e6, spent -> {}));
+    assertThrows(
+        WorkExceededException.class, () -> Landscape.of(sample("heavy-bar"), 2e7, spent -> {}));
   }
 
   @Test

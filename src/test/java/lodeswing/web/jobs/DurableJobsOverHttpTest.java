@@ -15,6 +15,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
@@ -45,15 +47,22 @@ class DurableJobsOverHttpTest {
     var own = RunningService.onFolder(folder).start();
     try {
       assertEquals(map, JobFixture.map(own, 1.21));
-      String job = JobFixture.ask(own, map, SOME).header("Location");
+      Response asked = JobFixture.ask(own, map, SOME);
+      String job = asked.header("Location");
       own.restart();
+      assertEquals(submitted(asked), submitted(own.given().get(job)));
       JobFixture.awaitState(own, job, "done");
+      assertEquals(submitted(asked), submitted(own.given().get(job)));
       Response picture = own.given().get(map + "/preview?width=" + SOME + "&height=" + SOME);
       picture.then().statusCode(200).header("Cache-Status", containsString("hit"));
       assertArrayEquals(undisturbed, picture.asByteArray());
     } finally {
       own.close();
     }
+  }
+
+  private static Instant submitted(Response job) {
+    return Instant.parse(job.path("submittedAt")).truncatedTo(ChronoUnit.MILLIS);
   }
 
   /** The queue, which has taken the job and looks after it, must not count as one who asked. */
@@ -90,7 +99,14 @@ class DurableJobsOverHttpTest {
     assertNotEquals((String) one.path("cancelUrl"), other.path("cancelUrl"));
 
     SERVICE.given().delete(job).then().statusCode(409).body("code", equalTo("job-needed"));
+    SERVICE
+        .given()
+        .delete(job + "?ask=ask-none")
+        .then()
+        .statusCode(404)
+        .body("detail", containsString("no such asking"));
     SERVICE.given().delete(one.<String>path("cancelUrl")).then().statusCode(200);
+    SERVICE.given().delete(one.<String>path("cancelUrl")).then().statusCode(404);
     assertNotEquals("cancelled", JobFixture.state(SERVICE, job));
     SERVICE
         .given()

@@ -261,9 +261,11 @@ class CachingOverHttpTest {
     range(path, "bytes=3-", plain, Arrays.copyOfRange(whole, 3, length), 3);
     range(path, "bytes=-2", plain, Arrays.copyOfRange(whole, length - 2, length), length - 2);
     range(path, "bytes=-99999999", plain, whole, 0);
+    range(path, "bytes=0-99999999999999999999", plain, whole, 0);
     range(path, "bytes=1-99999999", plain, Arrays.copyOfRange(whole, 1, length), 1);
     // RFC 9110, section 15.5.17.
-    for (String outside : new String[] {"bytes=" + length + "-", "bytes=-0"}) {
+    for (String outside :
+        new String[] {"bytes=" + length + "-", "bytes=-0", "bytes=99999999999999999999-"}) {
       asking("gzip")
           .header("Range", outside)
           .get(path)

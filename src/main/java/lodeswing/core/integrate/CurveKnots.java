@@ -1,9 +1,8 @@
-package lodeswing.analysis.trace;
+package lodeswing.core.integrate;
 
 import java.util.Arrays;
 import lodeswing.core.geometry.HermiteCubic;
 import lodeswing.core.geometry.PathCurve;
-import lodeswing.core.integrate.Step;
 import lodeswing.core.motion.Motion;
 
 /**
@@ -11,7 +10,7 @@ import lodeswing.core.motion.Motion;
  * between them as the curve needs to keep to the path. It depends on no interval that anyone asked
  * for.
  */
-final class CurveKnots {
+public final class CurveKnots {
 
   /** Distance of curve and path, as a share of the swing: below what any picture shows. */
   private static final double SHARE = 2e-5;
@@ -32,9 +31,16 @@ final class CurveKnots {
   private double[][] columns = new double[5][256];
   private int taken;
 
-  CurveKnots(Motion motion, TraceSpec spec, double[] start) {
+  /**
+   * The knots of one path.
+   *
+   * @param motion what moves
+   * @param duration how long the path is taken, from 0
+   * @param start its state at time 0
+   */
+  public CurveKnots(Motion motion, double duration, double[] start) {
     this.motion = motion;
-    this.duration = spec.duration();
+    this.duration = duration;
     this.closest = duration / MOST;
     motion.toPlan(start, plan);
     swing = swing(plan);
@@ -42,7 +48,7 @@ final class CurveKnots {
   }
 
   /** Takes what a step up to a time adds. */
-  void take(Step step, double until) {
+  public void take(Step step, double until) {
     double to = Math.min(until, duration);
     if (!(to > last())) {
       return;
@@ -58,7 +64,7 @@ final class CurveKnots {
   }
 
   /** Ends the curve with a bob that no longer moves. */
-  void stay(double[] where) {
+  public void stay(double[] where) {
     if (last() < duration) {
       double[] still = new double[4];
       motion.toPlan(new double[] {where[0], where[1], 0, 0}, still);
@@ -66,7 +72,8 @@ final class CurveKnots {
     }
   }
 
-  PathCurve curve() {
+  /** The curve through the knots taken so far. */
+  public PathCurve curve() {
     double[][] cut = new double[columns.length][];
     Arrays.setAll(cut, c -> Arrays.copyOf(columns[c], taken));
     return new PathCurve(cut[0], cut[1], cut[2], cut[3], cut[4]);

@@ -1,0 +1,2 @@
+-- Told by the process that is at the job, for those that are asked about it.
+ALTER TABLE job ADD COLUMN remaining_s DOUBLE PRECISION;
