@@ -37,9 +37,10 @@ public final class DryRun {
           .required("layoutId", ID, "The layout.")
           .optional("traceId", ID, "The trace.")
           .optional("basinId", ID, "The map.")
+          .optional("oddsId", ID, "The odds.")
           .optional("window", new MapShape(WORK, 10, 20), "The map's window.")
           .optional("samples", COUNT, "Samples of the trace.")
-          .optional("releases", COUNT, "Releases of the list.")
+          .optional("releases", COUNT, "Releases of the list, or of the odds at most.")
           .optional(
               "releasesPerTile", COUNT, "Releases of each tile, which is asked for by itself.")
           .required(

@@ -37,6 +37,15 @@ public record Limits(
     @Stated(unit = "release", meaning = "most releases of one list with settling times")
         @DefaultValue("5000")
         int settledReleases,
+    @Stated(
+            unit = "release",
+            meaning =
+                "most releases that one answer about odds may take, those on varied rigs apart")
+        @DefaultValue("200000")
+        int oddsReleases,
+    @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
+        @DefaultValue("64")
+        int oddsRigs,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -92,6 +101,8 @@ public record Limits(
       previewPixels,
       releases,
       settledReleases,
+      oddsReleases,
+      oddsRigs,
       listBytes,
       waitLongestS,
       waitingComputations,
