@@ -156,8 +156,7 @@ final class OddsWords {
   }
 
   String title() {
-    return request.layout().title().map(title -> title + ": ").orElse("")
-        + "how likely each end is";
+    return request.layout().heading("how likely each end is");
   }
 
   /** The picture in words. */
