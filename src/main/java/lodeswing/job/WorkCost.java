@@ -33,6 +33,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** 11,000 to 54,000 on three bench samples. */
   private static final long BENCH_PATH = 25_000;
 
+  /** One of two paths beside each other: a guess, as a trace's. */
+  private static final long TWIN = 20_000;
+
+  /** The same on the bench. */
+  private static final long BENCH_TWIN = 25_000;
+
   /**
    * A swing without magnets: 7 on three samples on cords, 14 on a bar with drag and friction
    * (processor time of following one release until half its size is left).
@@ -75,6 +81,16 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** The path of one release, how far it is trusted, and its end on the map. */
   public long trace() {
     return makingReady() + (bench() ? BENCH_PATH : PATH);
+  }
+
+  /** Two paths beside each other, without their ends on the map. */
+  public long twins() {
+    return makingReady() + 2 * twin();
+  }
+
+  /** One path of the two. */
+  public long twin() {
+    return bench() ? BENCH_TWIN : TWIN;
   }
 
   /**

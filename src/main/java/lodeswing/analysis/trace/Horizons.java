@@ -2,9 +2,9 @@ package lodeswing.analysis.trace;
 
 import java.util.OptionalDouble;
 import lodeswing.core.integrate.ErrorGrowth;
+import lodeswing.core.integrate.LocalRate;
 import lodeswing.core.integrate.Step;
 import lodeswing.core.landscape.Landscape;
-import lodeswing.core.motion.Motion;
 
 /** Until when a path is right, and until when a hand's release foretells it. */
 final class Horizons {
@@ -14,15 +14,8 @@ final class Horizons {
 
   private static final int MOST_PIECES = 50;
 
-  /**
-   * Part of the distance at which paths are told apart up to which their distance is taken to grow
-   * as the variational equation says; past it a pair parts almost at once.
-   */
-  private static final double LINEAR_SHARE = 1.0 / 3;
-
-  private final Motion motion;
+  private final LocalRate rate;
   private final ErrorGrowth growth;
-  private final double[] jacobian = new double[8];
   private final double logTrusted;
   private final double logParted;
   private final double[] begin = new double[4];
@@ -39,8 +32,8 @@ final class Horizons {
 
   /** Horizons with an error of acceleration other than the table's own: for checks. */
   Horizons(Landscape landscape, TraceSpec spec, double[] start, double accelerationError) {
-    motion = landscape.motion();
-    growth = new ErrorGrowth(motion, accelerationError);
+    rate = new LocalRate(landscape.motion());
+    growth = new ErrorGrowth(landscape.motion(), accelerationError);
     double[] plan = new double[4];
     landscape.motion().toPlan(start, plan);
     double swing =
@@ -49,8 +42,7 @@ final class Horizons {
             Math.hypot(plan[2], plan[3]) / landscape.motion().naturalRate());
     double perCoordinate = landscape.planScale().perCoordinate();
     logTrusted = Math.log(landscape.planScale().trustedDistance(swing) / perCoordinate);
-    logParted =
-        Math.log(LINEAR_SHARE * landscape.planScale().partedDistance(swing) / spec.handSpread());
+    logParted = Math.log(landscape.planScale().linearDistance(swing) / spec.handSpread());
   }
 
   /** Looks at a step up to a time. */
@@ -86,12 +78,7 @@ final class Horizons {
    * radian.
    */
   private int pieces(double length) {
-    motion.jacobian(begin[0], begin[1], begin[2], begin[3], jacobian);
-    double fastest =
-        Math.max(
-            Math.abs(jacobian[0]) + Math.abs(jacobian[1]),
-            Math.abs(jacobian[4]) + Math.abs(jacobian[5]));
-    double turn = length * Math.max(motion.naturalRate(), Math.sqrt(fastest));
+    double turn = length * rate.at(begin);
     return (int) Math.min(MOST_PIECES, Math.ceil(turn / PIECE_TURN) + 1);
   }
 

@@ -5,6 +5,7 @@ import java.util.function.DoubleConsumer;
 import lodeswing.core.integrate.Arrival;
 import lodeswing.core.integrate.EventFinder;
 import lodeswing.core.integrate.ScalarIntegrator;
+import lodeswing.core.integrate.Step;
 import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
@@ -56,7 +57,34 @@ public final class Trace {
    *     end the work
    */
   public TraceResult run(TraceSpec spec, double[] start, DoubleConsumer progress) {
-    return run(spec, start, Tolerance.TRACE, progress);
+    return run(spec, start, progress, (step, until) -> {});
+  }
+
+  /** Looks at the steps of the path that is answered, after it has been told of each. */
+  @FunctionalInterface
+  public interface Onlooker {
+
+    /**
+     * Looks at a step.
+     *
+     * @param step valid only during this call
+     * @param until up to when the model holds in it
+     */
+    void look(Step step, double until);
+  }
+
+  /**
+   * Follows a release with an onlooker beside it.
+   *
+   * @param spec what is asked
+   * @param start the release's state {q0, q1, v0, v1}, inside the motion's limits
+   * @param progress told as by the other ways to run
+   * @param onlooker sees each step, also those beyond the duration; none where friction holds the
+   *     bob from the start
+   */
+  public TraceResult run(
+      TraceSpec spec, double[] start, DoubleConsumer progress, Onlooker onlooker) {
+    return run(spec, start, Tolerance.TRACE, progress, onlooker);
   }
 
   /**
@@ -67,15 +95,25 @@ public final class Trace {
    * @param tolerance error allowed for a step
    */
   public TraceResult run(TraceSpec spec, double[] start, Tolerance tolerance) {
-    return run(spec, start, tolerance, fraction -> {});
+    return run(spec, start, tolerance, fraction -> {}, (step, until) -> {});
   }
 
   private TraceResult run(
-      TraceSpec spec, double[] start, Tolerance tolerance, DoubleConsumer progress) {
+      TraceSpec spec,
+      double[] start,
+      Tolerance tolerance,
+      DoubleConsumer progress,
+      Onlooker onlooker) {
     PathObserver path = new PathObserver(landscape, spec, start);
     long evaluations = 0;
     if (!path.heldFromTheStart()) {
-      EventFinder finder = new EventFinder(path.endings(), path);
+      StepObserver both =
+          step -> {
+            boolean on = path.accept(step);
+            onlooker.look(step, path.followedUntil());
+            return on;
+          };
+      EventFinder finder = new EventFinder(path.endings(), both);
       StepObserver told =
           new ToldProgress(finder, longest(spec), done -> progress.accept(done / 2));
       evaluations = integrate(start, longest(spec), tolerance, told).work().evaluations();

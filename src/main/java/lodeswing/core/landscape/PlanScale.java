@@ -25,6 +25,12 @@ public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boo
   /** The same in a textbook layout, as a share of the nearest spacing. */
   public static final double TRUSTED_SHARE = 1.0 / 50;
 
+  /**
+   * Part of the distance at which paths are told apart up to which their distance is taken to grow
+   * as the variational equation says; past it a pair parts almost at once.
+   */
+  private static final double LINEAR_SHARE = 1.0 / 3;
+
   /** Absolute part of a tolerance, as a share of the relative part over the largest swing. */
   private static final double ABSOLUTE_SHARE = 0.1;
 
@@ -84,6 +90,24 @@ public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boo
    * @param swing size of the swing, for a layout without spacing
    */
   public double partedDistance(double swing) {
-    return 0.5 * nearestSpacing.orElse(swing);
+    return 0.5 * spacing(swing);
+  }
+
+  /**
+   * Distance up to which two paths part as the variational equation says.
+   *
+   * @param swing size of the swing, for a layout without spacing
+   */
+  public double linearDistance(double swing) {
+    return LINEAR_SHARE * partedDistance(swing);
+  }
+
+  /**
+   * The nearest spacing of two magnets, or the swing where there is none.
+   *
+   * @param swing size of the swing
+   */
+  public double spacing(double swing) {
+    return nearestSpacing.orElse(swing);
   }
 }

@@ -27,14 +27,33 @@ public final class StartState {
    */
   public static double[] of(
       Motion motion, Release release, Set<Limit.Kind> kinds, boolean fromQuery) {
+    return of(motion, release, kinds, pointers(fromQuery));
+  }
+
+  /**
+   * The state of a release, which must lie within the borders of some kinds.
+   *
+   * @param motion what moves
+   * @param release how the bob is let go
+   * @param kinds the borders that count
+   * @param pointers what to point at where it is impossible
+   * @throws ProblemException {@code impossible-release}
+   */
+  public static double[] of(
+      Motion motion, Release release, Set<Limit.Kind> kinds, List<String> pointers) {
     double[] start =
-        motion.toState(release).orElseThrow(() -> impossible(fromQuery, beyond(motion)));
+        motion.toState(release).orElseThrow(() -> impossible(pointers, beyond(motion)));
     for (Limit limit : motion.limits()) {
       if (kinds.contains(limit.kind()) && !(limit.margin(start) > 0)) {
-        throw impossible(fromQuery, reason(limit, start));
+        throw impossible(pointers, reason(limit, start));
       }
     }
     return start;
+  }
+
+  /** The members or parameters that name the place of a request's one release. */
+  public static List<String> pointers(boolean fromQuery) {
+    return fromQuery ? List.of("?x", "?y") : List.of("/release/x", "/release/y");
   }
 
   /** Says how far out along each axis a release is possible. */
@@ -83,12 +102,10 @@ public final class StartState {
                 failure.getMessage() + "; use less extreme figures of layout and release")));
   }
 
-  private static ProblemException impossible(boolean fromQuery, String detail) {
+  private static ProblemException impossible(List<String> pointers, String detail) {
     return new ProblemException(
         ProblemCode.IMPOSSIBLE_RELEASE,
         "The bob cannot be released there.",
-        List.of(
-            new Fault(fromQuery ? "?x" : "/release/x", detail),
-            new Fault(fromQuery ? "?y" : "/release/y", detail)));
+        pointers.stream().map(pointer -> new Fault(pointer, detail)).toList());
   }
 }

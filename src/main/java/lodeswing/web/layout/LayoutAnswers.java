@@ -175,6 +175,7 @@ final class LayoutAnswers {
     links.put("basins", "/v1/basins");
     links.put("trace", self + "/trace");
     links.put("traces", "/v1/traces");
+    links.put("twins", self + "/twins");
     links.put("odds", self + "/odds");
     links.put("freeSwing", self + "/free-swing");
     links.put("freeSwingDesign", self + "/free-swing/design");

@@ -27,15 +27,17 @@ import lodeswing.web.restpoint.RestPlace;
  * @param mapEnd the end that the map of the usual window names for the release, as a map numbers
  *     it; empty where the map does not show the release
  */
-record StoredPath(TraceResult path, List<RestPlace> places, OptionalInt mapEnd) {
+public record StoredPath(TraceResult path, List<RestPlace> places, OptionalInt mapEnd) {
 
   private static final int NONE = -1;
 
-  StoredPath {
+  /** Copies the list. */
+  public StoredPath {
     places = List.copyOf(places);
   }
 
-  byte[] written() {
+  /** In the form in which it is kept. */
+  public byte[] written() {
     var bytes =
         new ByteArrayOutputStream(48 * (path.samples().count() + path.curve().count()) + 1_000);
     try (var out = new DataOutputStream(bytes)) {
@@ -84,7 +86,8 @@ record StoredPath(TraceResult path, List<RestPlace> places, OptionalInt mapEnd) 
     }
   }
 
-  static StoredPath read(byte[] bytes) {
+  /** Reads it back. */
+  public static StoredPath read(byte[] bytes) {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       List<RestPlace> places = RestPlace.read(in);
       Samples samples = readSamples(in);
@@ -121,8 +124,13 @@ record StoredPath(TraceResult path, List<RestPlace> places, OptionalInt mapEnd) 
   }
 
   /** The path's end, as a map numbers it. */
-  private int end() {
+  int end() {
     return path.restPoint().orElseGet(() -> places.size() + specialEnd().place());
+  }
+
+  /** Whether it is known how the path ends. */
+  boolean decided() {
+    return path.restPoint().isPresent() || specialEnd() != SpecialEnd.UNSETTLED;
   }
 
   private SpecialEnd specialEnd() {

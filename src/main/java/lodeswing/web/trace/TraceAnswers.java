@@ -30,8 +30,12 @@ final class TraceAnswers {
   private final TraceWords words;
 
   TraceAnswers(TraceRequest request, byte[] result) {
+    this(request, StoredPath.read(result));
+  }
+
+  TraceAnswers(TraceRequest request, StoredPath stored) {
     this.request = request;
-    this.stored = StoredPath.read(result);
+    this.stored = stored;
     this.path = stored.path();
     this.words = new TraceWords(request, stored);
   }
@@ -85,7 +89,7 @@ final class TraceAnswers {
   }
 
   /** The rest point, or what ended the motion before; empty while undecided. */
-  private Optional<Body> outcome() {
+  Optional<Body> outcome() {
     return path.restPoint().isPresent()
         ? Optional.of(outcome(path.restPoint().getAsInt()))
         : path.ending().map(event -> ended(event.kind()));
@@ -95,7 +99,7 @@ final class TraceAnswers {
     return ended(kind.word(), TraceWords.text(kind));
   }
 
-  private static Body ended(String kind, String name) {
+  static Body ended(String kind, String name) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("kind", kind);
     members.put("name", name);
@@ -127,7 +131,7 @@ final class TraceAnswers {
     return Body.of(members);
   }
 
-  private Body event(TraceEvent event) {
+  Body event(TraceEvent event) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("tS", time(event.time()));
     members.put("kind", event.kind().word());
@@ -135,7 +139,7 @@ final class TraceAnswers {
     return Body.of(members);
   }
 
-  private Body samples() {
+  Body samples() {
     Samples samples = path.samples();
     int[] kept = kept();
     Map<String, Object> members = new LinkedHashMap<>();
@@ -263,7 +267,7 @@ final class TraceAnswers {
     return Body.of(links);
   }
 
-  private static void put(Map<String, Object> members, String name, OptionalDouble time) {
+  static void put(Map<String, Object> members, String name, OptionalDouble time) {
     time.ifPresent(value -> members.put(name, time(value)));
   }
 
@@ -272,7 +276,7 @@ final class TraceAnswers {
   }
 
   /** Nanoseconds are the last digit. */
-  private static double time(double time) {
+  static double time(double time) {
     return rounded(time, 1e9);
   }
 

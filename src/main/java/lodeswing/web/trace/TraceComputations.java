@@ -26,7 +26,7 @@ import org.springframework.stereotype.Component;
 
 /** The work behind traces. */
 @Component
-final class TraceComputations {
+public final class TraceComputations {
 
   private static final String KIND = "trace";
 
@@ -62,12 +62,23 @@ final class TraceComputations {
    * @throws ProblemException {@code impossible-release}
    */
   void checkShapes(TraceRequest request, LayoutPlace place) {
+    checkShapes(request, StartState.pointers(place == LayoutPlace.ADDRESS));
+  }
+
+  /**
+   * Refuses a release that the shapes alone rule out, before anything costly.
+   *
+   * @param request what is asked
+   * @param pointers what to point at where it is impossible
+   * @throws ProblemException {@code impossible-release}
+   */
+  public void checkShapes(TraceRequest request, List<String> pointers) {
     if (request.layout().layout() instanceof BenchLayout bench) {
       StartState.of(
           BenchMotion.withoutMagnets(bench),
           request.spec(limits).release(),
           EnumSet.complementOf(EnumSet.of(Limit.Kind.SUSPENSION_SLACK)),
-          place == LayoutPlace.ADDRESS);
+          pointers);
     }
   }
 

@@ -3,6 +3,7 @@ package lodeswing.web.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;
 import lodeswing.figure.Drawing;
@@ -19,13 +20,11 @@ final class TracePicture {
 
   private final TraceRequest request;
   private final TraceAnswers answers;
-  private final TraceResult path;
   private final PlateMap plate;
 
   TracePicture(TraceRequest request, TraceAnswers answers) {
     this.request = request;
     this.answers = answers;
-    this.path = answers.stored().path();
     this.plate = new PlateMap(request.layout());
   }
 
@@ -41,8 +40,25 @@ final class TracePicture {
   }
 
   private Trail trail() {
+    return trail(request, answers, "", answers.stored().path().foretoldUntil(), List.of());
+  }
+
+  /**
+   * The path as pictures show it.
+   *
+   * @param name what to call it where there are two
+   * @param foretoldUntil until when a hand can foretell it, where that is to be shown
+   * @param more what else happened on it
+   */
+  static Trail trail(
+      TraceRequest request,
+      TraceAnswers answers,
+      String name,
+      OptionalDouble foretoldUntil,
+      List<Trail.Happening> more) {
+    TraceResult path = answers.stored().path();
     double unit = request.unit();
-    List<Trail.Happening> happenings = new ArrayList<>();
+    List<Trail.Happening> happenings = new ArrayList<>(more);
     for (TraceEvent event : path.events()) {
       if (event.kind().endsModel() || event.kind() == TraceEvent.Kind.STUCK) {
         happenings.add(new Trail.Happening(event.time(), TraceWords.text(event.kind())));
@@ -50,19 +66,19 @@ final class TracePicture {
     }
     return new Trail(
         path.curve(),
-        "",
-        new Trail.Horizons(
-            path.trustedUntil(), path.foretoldUntil(), path.sealedAt(), path.settledAt()),
+        name,
+        new Trail.Horizons(path.trustedUntil(), foretoldUntil, path.sealedAt(), path.settledAt()),
         happenings,
         new Trail.Start(
             request.release().get(0) * unit,
             request.release().get(1) * unit,
             request.release().get(2) * unit,
             request.release().get(3) * unit),
-        end());
+        end(answers));
   }
 
-  private Optional<Trail.End> end() {
+  private static Optional<Trail.End> end(TraceAnswers answers) {
+    TraceResult path = answers.stored().path();
     if (path.restPoint().isEmpty()) {
       return Optional.empty();
     }

@@ -29,7 +29,7 @@ import lodeswing.web.problem.ProblemException;
  * @param thin distance by which a thinned path may differ [mm on the bench]; empty for all samples
  * @param revision of the engine that answers
  */
-record TraceRequest(
+public record TraceRequest(
     LayoutDocument layout,
     List<Double> release,
     double durationS,
@@ -44,12 +44,13 @@ record TraceRequest(
   /** Raised with every change of the form in which paths are stored. */
   private static final String FORM = "form=3";
 
-  TraceRequest {
+  /** Copies the list. */
+  public TraceRequest {
     release = List.copyOf(release);
   }
 
   /** From a body that {@link TraceShapes#REQUEST} has read. */
-  static TraceRequest of(LayoutDocument layout, Body body) {
+  public static TraceRequest of(LayoutDocument layout, Body body) {
     Body release = body.object("release");
     return of(
         layout,
@@ -71,7 +72,7 @@ record TraceRequest(
   }
 
   /** The request in its one canonical form, without its layout. */
-  Body canonical() {
+  public Body canonical() {
     Map<String, Object> place = new LinkedHashMap<>();
     place.put("x", release.get(0));
     place.put("y", release.get(1));
@@ -113,7 +114,8 @@ record TraceRequest(
     return of(ComputationKey.ENGINE_REVISION);
   }
 
-  private TraceRequest of(int other) {
+  /** The same, asked of another revision of the engine. */
+  public TraceRequest of(int other) {
     return new TraceRequest(
         layout, release, durationS, sampleIntervalS, placingAccuracy, thin, other);
   }
@@ -123,6 +125,16 @@ record TraceRequest(
     return "/v1/traces/" + traceId();
   }
 
+  /** The same with its release shifted by {@code x, y, vx, vy}. */
+  public TraceRequest shifted(List<Double> shift) {
+    List<Double> moved = new ArrayList<>();
+    for (int i = 0; i < shift.size(); i++) {
+      moved.add(release.get(i) + shift.get(i));
+    }
+    return new TraceRequest(
+        layout, moved, durationS, sampleIntervalS, placingAccuracy, thin, revision);
+  }
+
   /** Names the path alone: labels and thinning do not change it. */
   ComputationKey pathKey() {
     Body physics = canonical().without("thin");
@@ -130,17 +142,18 @@ record TraceRequest(
         "pth", KIND + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson(), revision);
   }
 
-  boolean bench() {
+  /** Whether lengths are millimetres and times seconds. */
+  public boolean bench() {
     return layout.model().equals("bench");
   }
 
   /** Metres in a unit of length of this layout. */
-  double unit() {
+  public double unit() {
     return 1 / layout.shownPerUnit();
   }
 
   /** What the analysis is asked. */
-  TraceSpec spec(Limits limits) {
+  public TraceSpec spec(Limits limits) {
     return new TraceSpec(
         new Release(
             release.get(0) * unit(),
@@ -154,7 +167,7 @@ record TraceRequest(
   }
 
   /** How many samples the path has before thinning. */
-  long samples() {
+  public long samples() {
     return TraceSpec.samples(durationS, sampleIntervalS);
   }
 
@@ -163,7 +176,7 @@ record TraceRequest(
    *
    * @throws ProblemException {@code too-costly}
    */
-  void checkCost(Limits limits, boolean fromQuery) {
+  public void checkCost(Limits limits, boolean fromQuery) {
     List<Fault> faults = new ArrayList<>();
     if (durationS > limits.durationS()) {
       faults.add(
@@ -204,7 +217,7 @@ record TraceRequest(
   }
 
   /** The title of the layout. */
-  Optional<String> title() {
+  public Optional<String> title() {
     return layout.title();
   }
 }

@@ -22,15 +22,21 @@ public final class TraceShapes {
   /** How long a path is taken. */
   public static final NumberShape DURATION = NumberShape.above(0, 1e6);
 
-  static final NumberShape INTERVAL = NumberShape.above(0, 1e6);
-  static final NumberShape ACCURACY = NumberShape.above(0, 1_000);
-  static final NumberShape THIN = NumberShape.between(0, 1_000);
+  /** Time between samples. */
+  public static final NumberShape INTERVAL = NumberShape.above(0, 1e6);
+
+  /** How exactly a hand places the bob, in the layout's unit of length. */
+  public static final NumberShape ACCURACY = NumberShape.above(0, 1_000);
+
+  /** How far a thinned path may differ, in the layout's unit of length. */
+  public static final NumberShape THIN = NumberShape.between(0, 1_000);
 
   private static final Shape TEXT = new TextShape(10_000);
   private static final Shape NUMBER = NumberShape.between(-1e300, 1e300);
   private static final Shape COLUMN = new ListShape(NUMBER, 0, 10_000_000);
 
-  private static final ObjectShape RELEASE =
+  /** A release. */
+  public static final ObjectShape RELEASE =
       ObjectShape.named("Release", "How the bob is let go, in the layout's unit of length.")
           .required("x", PLACE, "Plan position of the bob magnet's centre.")
           .required("y", PLACE, "Plan position of the bob magnet's centre.")
@@ -39,7 +45,7 @@ public final class TraceShapes {
           .build();
 
   /** The body of a request. */
-  static final ObjectShape REQUEST =
+  public static final ObjectShape REQUEST =
       ObjectShape.named("TraceRequest", "One release on one layout.")
           .optional("layoutId", new TextShape(60), "The id of a stored layout.")
           .optional("layout", LayoutShapes.REQUEST, "Or a whole layout.")
@@ -60,7 +66,7 @@ public final class TraceShapes {
           .build();
 
   /** A stored request. */
-  static final ObjectShape STORED =
+  public static final ObjectShape STORED =
       ObjectShape.named("StoredTrace", "A trace's request as it is kept.")
           .required("layoutId", new TextShape(60), "The layout.")
           .required("release", RELEASE, "The release.")
@@ -70,7 +76,8 @@ public final class TraceShapes {
           .optional("thin", THIN, "Thinning.")
           .build();
 
-  private static final ObjectShape SAMPLES =
+  /** The samples of a path. */
+  public static final ObjectShape SAMPLES =
       ObjectShape.named("Samples", "The path as columns of one length.")
           .open()
           .required("t", COLUMN, "Times.")
@@ -82,7 +89,8 @@ public final class TraceShapes {
           .optional("energy", COLUMN, "Mechanical energies (textbook).")
           .build();
 
-  private static final ObjectShape EVENT =
+  /** Something on the way. */
+  public static final ObjectShape EVENT =
       ObjectShape.named("TraceEvent", "Something that happened on the way.")
           .open()
           .required("tS", NUMBER, "When.")
@@ -90,7 +98,8 @@ public final class TraceShapes {
           .required("text", TEXT, "What, in words.")
           .build();
 
-  static final ObjectShape OUTCOME =
+  /** The end of a path. */
+  public static final ObjectShape OUTCOME =
       ObjectShape.named("Outcome", "Where the bob comes to rest, or what ends its motion before.")
           .open()
           .required("kind", TEXT, "rest-point, or the kind of the event that ends the motion.")
