@@ -1,5 +1,6 @@
 package lodeswing.web.trace;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 import lodeswing.analysis.glow.GlowField;
@@ -13,6 +14,7 @@ import lodeswing.figure.GlowPicture;
 import lodeswing.figure.Measure;
 import lodeswing.figure.Trail;
 import lodeswing.figure.ViewBox;
+import lodeswing.render.csv.CellText;
 import lodeswing.render.png.GlowPainter;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.limits.Limits;
@@ -53,7 +55,10 @@ final class TraceGlow {
     GlowField field = GlowTrail.of(path.curve(), exposure(), paper);
     Drawing drawing = GlowFigure.draw(picture(field));
     if (form == Representation.TEXT) {
-      return Reply.ofWords(drawing.alternative().description());
+      // Whole sentences, not a cell: places keep their commas.
+      return Reply.of(
+          form,
+          CellText.guarded(drawing.alternative().description()).getBytes(StandardCharsets.UTF_8));
     }
     return Reply.of(
         form,

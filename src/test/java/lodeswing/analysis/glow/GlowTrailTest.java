@@ -94,7 +94,9 @@ class GlowTrailTest {
     assertEquals(field.greatest(), field.typical(), 0.03 * greatest);
   }
 
-  /** Knots far apart and close together tell of the same cubic, so the same light to a thousandth. */
+  /**
+   * Knots far apart and close together tell of the same cubic, so the same light to a thousandth.
+   */
   @Test
   void theLightDoesNotDependOnHowThePathIsCut() {
     PathCurve whole = straight();

@@ -146,9 +146,8 @@ class GlowOverHttpTest {
     assertTrue(words.contains("all of which is shown"), words);
     assertTrue(words.contains("The bob comes to rest"), words);
     byte[] png = SERVICE.given().get(url).asByteArray();
-    String inside = new String(chunks(png).get("iTXt"), StandardCharsets.UTF_8);
-    assertTrue(inside.startsWith("Title"), inside);
-    assertTrue(new String(png, StandardCharsets.UTF_8).contains(words.strip()), "no description");
+    String inside = new String(png, StandardCharsets.UTF_8);
+    assertTrue(inside.contains(words.strip()), "the PNG does not hold its text");
   }
 
   @Test

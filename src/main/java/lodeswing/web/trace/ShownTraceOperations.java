@@ -12,15 +12,15 @@ import lodeswing.web.openapi.PendingAnswer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** What the operations on long exposures say about themselves. */
+/** What the operations on long exposures and animations say about themselves. */
 @Configuration(proxyBeanMethods = false)
-class GlowOperations {
+class ShownTraceOperations {
 
   private static final String TAG = "Traces";
 
   private final SampleLayouts samples;
 
-  GlowOperations(LayoutStore layouts) {
+  ShownTraceOperations(LayoutStore layouts) {
     this.samples = layouts.samples();
   }
 
@@ -63,6 +63,60 @@ class GlowOperations {
             new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceGlowController.PICTURE),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
+  }
+
+  @Bean
+  OperationDescription describeGetTraceAnimation() {
+    List<ParameterText> parameters = new ArrayList<>();
+    parameters.add(TraceOperations.traceId());
+    parameters.addAll(playing());
+    return new OperationDescription(
+        "getTraceAnimation",
+        TAG,
+        "Get a trace as an animation",
+        "The picture of the trace with the bob moving over it, at true speed or a stated multiple of"
+            + " it, over and over; hollow where the computed path is not to be trusted. The SVG"
+            + " stands still for those who prefer reduced motion; a GIF has frames of a twentieth"
+            + " of a second, longer ones where they would be too many. /v1/limits states the"
+            + " longest play and the most frames.",
+        parameters,
+        Optional.empty(),
+        List.of(
+            new AnswerText(
+                200, "The animation.", TraceShapes.DOCUMENT, TraceAnimationController.MOVING),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
+  }
+
+  @Bean
+  OperationDescription describeGetLayoutTraceAnimation() {
+    List<ParameterText> parameters = new ArrayList<>(TraceOperations.whole(samples));
+    parameters.addAll(playing());
+    return new OperationDescription(
+        "getLayoutTraceAnimation",
+        TAG,
+        "Get one release as an animation by address alone",
+        "As getTraceAnimation, for clients that cannot post. Every figure of the layout may be"
+            + " changed on the way, as in getLayoutVariant.",
+        parameters,
+        Optional.empty(),
+        List.of(
+            new AnswerText(
+                200, "The animation.", TraceShapes.DOCUMENT, TraceAnimationController.MOVING),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
+  }
+
+  private static List<ParameterText> playing() {
+    return List.of(
+        TraceOperations.parameter(
+            "speed",
+            AnimationSettings.SPEED_RANGE,
+            "How many times as fast as true the bob moves; left out, 1 where the play is then short"
+                + " enough, else the least of 2, 5, 10 and so on that makes it so.",
+            "1"),
+        TraceOperations.parameter(
+            "width", AnimationSettings.WIDTH_RANGE, "Width of a GIF in pixels.", "640"));
   }
 
   private static List<ParameterText> settings() {
