@@ -32,6 +32,12 @@ public record Limits(
         double followedS,
     @Stated(unit = "pixel", meaning = "most pixels of a preview of a map") @DefaultValue("1048576")
         int previewPixels,
+    @Stated(unit = "pixel", meaning = "most pixels of a glow picture") @DefaultValue("2000000")
+        int glowPixels,
+    @Stated(unit = "s", meaning = "longest play of an animation") @DefaultValue("60")
+        int animationS,
+    @Stated(unit = "frame", meaning = "most frames of an animation as GIF") @DefaultValue("600")
+        int gifFrames,
     @Stated(unit = "release", meaning = "most releases of one list") @DefaultValue("100000")
         int releases,
     @Stated(unit = "release", meaning = "most releases of one list with settling times")
@@ -99,6 +105,9 @@ public record Limits(
       samplesPerTrace,
       followedS,
       previewPixels,
+      glowPixels,
+      animationS,
+      gifFrames,
       releases,
       settledReleases,
       oddsReleases,
