@@ -14,6 +14,17 @@ final class Extent {
     top = Math.max(top, y + reach);
   }
 
+  /** Grows to hold another box with a margin about it. */
+  void add(Extent other, double margin) {
+    add(other.left, other.bottom, margin);
+    add(other.right, other.top, margin);
+  }
+
+  /** The box itself, where it has an extent. */
+  ViewBox box() {
+    return new ViewBox(left, bottom, right - left, top - bottom);
+  }
+
   /** Greatest distance of the box's sides from the origin. */
   double fromOrigin() {
     return Math.max(

@@ -101,7 +101,7 @@ public final class PathFigure {
   }
 
   /** The knots and three places between two of them. */
-  private static void addPath(Extent extent, PathCurve curve) {
+  static void addPath(Extent extent, PathCurve curve) {
     double[] at = new double[4];
     for (int i = 0; i < curve.count(); i++) {
       extent.add(curve.x(i), curve.y(i), 0);
@@ -112,7 +112,7 @@ public final class PathFigure {
     }
   }
 
-  private static void addPlate(Extent extent, Outline plate) {
+  static void addPlate(Extent extent, Outline plate) {
     if (plate instanceof Outline.Oblong oblong) {
       double cos = Math.abs(Math.cos(oblong.turn())) / 2;
       double sin = Math.abs(Math.sin(oblong.turn())) / 2;

@@ -34,6 +34,11 @@ final class PathWords {
     return withUnit(digits(metres * measure.shownPerUnit(), 3), measure.length());
   }
 
+  /** A plain number, to two digits. */
+  static String figure(double value) {
+    return digits(value, 2);
+  }
+
   /** A place given in model units: tenths of a millimetre, or thousandths of a plain unit. */
   String place(double x, double y) {
     int decimals = measure == Measure.BENCH ? 1 : 3;

@@ -34,7 +34,13 @@ public sealed interface Tint {
     /** The mark at the sealing point. */
     SEALED,
     /** The mark of an event such as a touch. */
-    EVENT
+    EVENT,
+    /** Paper that glows in the dark, where it is dark. */
+    GLOW_PAPER,
+    /** Thin lines over it. */
+    GLOW_GUIDE,
+    /** Text on it. */
+    GLOW_LETTERS
   }
 
   /**

@@ -142,6 +142,18 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   }
 
   /**
+   * Odds: tries on the rig, and on rigs that each are made ready anew.
+   *
+   * @param releases on the rig itself, at most
+   * @param rigs how many varied rigs
+   * @param releasesPerRig on each of those
+   */
+  public long odds(long releases, int rigs, long releasesPerRig) {
+    long each = (long) (SEARCH + EVALUATION * preparingWork) + releasesPerRig * release();
+    return makingReady() + releases * release() + rigs * each;
+  }
+
+  /**
    * Tells such work as two stages: making the layout ready, and the rest.
    *
    * @param progress hears of all of it

@@ -69,6 +69,16 @@ public final class Palette {
     {Rgb.of(0xD8B38C), Rgb.of(0xA9673A), Rgb.of(0x5A2311)},
   };
 
+  /** Paper that glows, from the dark to the brightest; lightness rises evenly with the place. */
+  private static final Rgb[] GLOW = {
+    Rgb.of(0x0D1220),
+    Rgb.of(0x163A45),
+    Rgb.of(0x1F6B62),
+    Rgb.of(0x3FA071),
+    Rgb.of(0x8CD07F),
+    Rgb.of(0xF1F7BF)
+  };
+
   /** How far an untrusted part is mixed towards the plate. */
   private static final double UNTRUSTED = 0.3;
 
@@ -155,11 +165,23 @@ public final class Palette {
     return new Lab(lightness, 0, 0).rgb();
   }
 
-  private static Rgb aged(Tint.Age age) {
-    Rgb[] ramp = RAMPS[age.trail() % RAMPS.length];
-    double place = age.progress() * (ramp.length - 1);
+  /**
+   * Paper that glows.
+   *
+   * @param shade 0 in the dark to 1 as bright as can be
+   */
+  public static Rgb glow(double shade) {
+    return ramp(GLOW, shade);
+  }
+
+  private static Rgb ramp(Rgb[] ramp, double progress) {
+    double place = progress * (ramp.length - 1);
     int step = Math.min(ramp.length - 2, (int) place);
-    Rgb colour = ramp[step].towards(ramp[step + 1], place - step);
+    return ramp[step].towards(ramp[step + 1], place - step);
+  }
+
+  private static Rgb aged(Tint.Age age) {
+    Rgb colour = ramp(RAMPS[age.trail() % RAMPS.length], age.progress());
     return age.trusted() ? colour : colour.towards(fixed(Tint.Role.PLATE), UNTRUSTED);
   }
 
@@ -181,6 +203,9 @@ public final class Palette {
           case REPELLING_FACE -> 0xEADBEA;
           case SEALED -> 0xB85C0B;
           case EVENT -> 0x8C2F6B;
+          case GLOW_PAPER -> GLOW[0].packed();
+          case GLOW_GUIDE -> 0x5F6B80;
+          case GLOW_LETTERS -> 0x9AA6B8;
         });
   }
 

@@ -24,7 +24,8 @@ class WorkCostTest {
           cost -> cost.map(4_096, true),
           cost -> cost.list(100, false),
           cost -> cost.list(100, true),
-          cost -> cost.summary(4_096));
+          cost -> cost.summary(4_096),
+          cost -> cost.odds(1_000, 0, 1_000));
 
   private static Layout layout(String name) {
     return SampleLayouts.load().get(name).document().layout();
@@ -77,5 +78,15 @@ class WorkCostTest {
   void twiceAsManyReleasesCostTwiceAsMuch() {
     assertEquals(2 * ready(BENCH).map(5_000, false), ready(BENCH).map(10_000, false));
     assertEquals(2 * ready(BENCH).list(500, true), ready(BENCH).list(1_000, true));
+    assertEquals(2 * ready(BENCH).odds(500, 0, 1), ready(BENCH).odds(1_000, 0, 1));
+  }
+
+  @Test
+  void everyVariedRigIsMadeReadyAnew() {
+    long one = ready(BENCH).odds(1_000, 1, 1_000);
+    assertTrue(one > 2 * ready(BENCH).odds(1_000, 0, 1_000));
+    assertEquals(
+        ready(BENCH).odds(1_000, 8, 1_000) - ready(BENCH).odds(1_000, 0, 1_000),
+        8 * (one - ready(BENCH).odds(1_000, 0, 1_000)));
   }
 }

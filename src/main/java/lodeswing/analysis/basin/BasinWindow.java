@@ -24,9 +24,6 @@ public record BasinWindow(double x, double y, double halfWidth) {
   private static final double LOOSEST = 1e-5;
   private static final double TIGHTEST = 1e-14;
 
-  /** Absolute part of a tolerance, as a share of the relative part over the window's reach. */
-  private static final double ABSOLUTE_SHARE = 0.1;
-
   private static final double LEAST_ABSOLUTE = 1e-15;
 
   /** A pixel holds at least this many steps of the last binary digit of its coordinates. */
@@ -64,17 +61,12 @@ public record BasinWindow(double x, double y, double halfWidth) {
    */
   public Tolerance tolerance(Landscape landscape, double pixel) {
     double relative = Math.min(LOOSEST, Math.max(TIGHTEST, PIXEL_SHARE * pixel / reach()));
-    return tolerance(landscape.planScale().perCoordinate(), relative);
+    return landscape.planScale().tolerance(relative, reach());
   }
 
   /** A tenfold tighter tolerance than that of a map. */
   Tolerance tighter(Landscape landscape, double pixel) {
     Tolerance usual = tolerance(landscape, pixel);
     return new Tolerance(Math.max(LEAST_ABSOLUTE, 0.1 * usual.absolute()), 0.1 * usual.relative());
-  }
-
-  private Tolerance tolerance(double perCoordinate, double relative) {
-    double absolute = ABSOLUTE_SHARE * relative * reach() / perCoordinate;
-    return new Tolerance(Math.min(1, Math.max(LEAST_ABSOLUTE, absolute)), relative);
   }
 }

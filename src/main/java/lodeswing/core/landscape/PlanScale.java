@@ -3,6 +3,7 @@ package lodeswing.core.landscape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.TextbookLayout;
@@ -29,6 +30,22 @@ public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boo
    * as the variational equation says; past it a pair parts almost at once.
    */
   private static final double LINEAR_SHARE = 1.0 / 3;
+
+  /** Absolute part of a tolerance, as a share of the relative part over the largest swing. */
+  private static final double ABSOLUTE_SHARE = 0.1;
+
+  private static final double LEAST_ABSOLUTE = 1e-15;
+
+  /**
+   * The tolerance of many releases with an error of one kind.
+   *
+   * @param relative error of a step as a part of the swing
+   * @param reach size of the largest swing [plan unit]
+   */
+  public Tolerance tolerance(double relative, double reach) {
+    double absolute = ABSOLUTE_SHARE * relative * reach / perCoordinate;
+    return new Tolerance(Math.min(1, Math.max(LEAST_ABSOLUTE, absolute)), relative);
+  }
 
   /** The scale of a layout. */
   static PlanScale of(Layout layout) {

@@ -45,6 +45,11 @@ public record Block(double length, double width, double height, double remanence
   }
 
   @Override
+  public Block strengthened(double factor) {
+    return new Block(length, width, height, remanence * factor);
+  }
+
+  @Override
   public double volume() {
     return length * width * height;
   }

@@ -27,6 +27,11 @@ public record Dipole(double moment) implements Magnet {
   }
 
   @Override
+  public Dipole strengthened(double factor) {
+    return new Dipole(moment * factor);
+  }
+
+  @Override
   public double volume() {
     return 0;
   }

@@ -39,6 +39,11 @@ public record Disc(double radius, double height, double remanence) implements Ma
   }
 
   @Override
+  public Disc strengthened(double factor) {
+    return new Disc(radius, height, remanence * factor);
+  }
+
+  @Override
   public double volume() {
     return Math.PI * radius * radius * height;
   }

@@ -15,6 +15,13 @@ public sealed interface Magnet permits Disc, Ring, Block, Sphere, Dipole {
   /** Radius of the smallest circle about its axis that holds its plan [m]; 0 for a dipole. */
   double planRadius();
 
+  /**
+   * The same magnet with another strength.
+   *
+   * @param factor of its remanence or moment, above 0
+   */
+  Magnet strengthened(double factor);
+
   /** Volume of its material [m^3]; 0 for a dipole. */
   double volume();
 

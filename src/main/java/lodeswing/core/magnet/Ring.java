@@ -45,6 +45,11 @@ public record Ring(double innerRadius, double outerRadius, double height, double
   }
 
   @Override
+  public Ring strengthened(double factor) {
+    return new Ring(innerRadius, outerRadius, height, remanence * factor);
+  }
+
+  @Override
   public double volume() {
     return Math.PI * (outerRadius - innerRadius) * (outerRadius + innerRadius) * height;
   }

@@ -37,6 +37,11 @@ public record Sphere(double radius, double remanence) implements Magnet {
   }
 
   @Override
+  public Sphere strengthened(double factor) {
+    return new Sphere(radius, remanence * factor);
+  }
+
+  @Override
   public double volume() {
     return 4 * Math.PI / 3 * radius * radius * radius;
   }

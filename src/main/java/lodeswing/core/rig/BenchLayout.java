@@ -45,6 +45,16 @@ public record BenchLayout(
     return loss.linear() == 0 && loss.pivotTorque() == 0 && loss.drag().isEmpty();
   }
 
+  /** The same rig with other parts in the same world: backing, gravity and loss stay. */
+  public BenchLayout with(
+      Suspension otherSuspension,
+      Optional<BobMagnet> otherBob,
+      double otherGap,
+      List<PlacedMagnet> otherMagnets) {
+    return new BenchLayout(
+        otherSuspension, otherBob, otherGap, otherMagnets, backing, gravity, loss);
+  }
+
   /** Height of the bob magnet's centre over the plate at rest [m]. */
   public double bobCentreHeight() {
     return gap + bob.map(b -> b.magnet().halfHeight()).orElse(0.0);

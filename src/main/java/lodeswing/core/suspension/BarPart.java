@@ -31,6 +31,11 @@ public record BarPart(
     }
   }
 
+  /** The same part, lower by a length [m]. */
+  BarPart lowered(double by) {
+    return new BarPart(mass, centre + by, transverseInertia, axialInertia, length, width);
+  }
+
   /**
    * A part of a weighed mass.
    *

@@ -19,6 +19,11 @@ public record Cord(double length, double bobMass) implements Suspension {
   }
 
   @Override
+  public Cord lengthened(double longer) {
+    return new Cord(length + longer, bobMass);
+  }
+
+  @Override
   public PullLine pullLine() {
     return PullLine.ALONG_BAR;
   }

@@ -41,6 +41,12 @@ public record HookedBar(double hookOffset, List<BarPart> parts, double bobArm)
   }
 
   @Override
+  public HookedBar lengthened(double longer) {
+    List<BarPart> lower = parts.stream().map(part -> part.lowered(longer)).toList();
+    return new HookedBar(hookOffset, lower, bobArm + longer);
+  }
+
+  @Override
   public PullLine pullLine() {
     return PullLine.BETWEEN_AXES;
   }

@@ -6,6 +6,15 @@ public sealed interface Suspension permits Cord, Yoke, HookedBar {
   /** The suspended body about its two crossed axes. */
   TwoAxisBody body();
 
+  /**
+   * The same with its bob hung lower or higher: a longer cord or leg, a bar whose parts all lie
+   * lower below the hook.
+   *
+   * @param longer by how much [m], negative for higher
+   * @throws IllegalArgumentException where nothing would hang below
+   */
+  Suspension lengthened(double longer);
+
   /** The line along which the support pulls; where the pull falls to zero it goes slack. */
   PullLine pullLine();
 

@@ -23,6 +23,11 @@ public record Yoke(double span, double drop, double leg, double bobMass) impleme
   }
 
   @Override
+  public Yoke lengthened(double longer) {
+    return new Yoke(span, drop, leg + longer, bobMass);
+  }
+
+  @Override
   public PullLine pullLine() {
     return PullLine.ALONG_BAR;
   }

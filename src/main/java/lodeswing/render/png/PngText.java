@@ -6,7 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 import lodeswing.figure.AlternativeText;
 
-/** Puts texts into a PNG file as uncompressed iTXt chunks behind its header chunk. */
+/**
+ * Puts texts into a PNG file as uncompressed iTXt chunks behind its header chunk, and the size of a
+ * pixel (W3C, Portable Network Graphics, third edition, 11.3.4.3).
+ */
 final class PngText {
   /** Signature, and the header chunk with its length, type, 13 bytes of data and check sum. */
   private static final int BEHIND_HEADER = 8 + 4 + 4 + 13 + 4;
@@ -22,6 +25,27 @@ final class PngText {
     return out.toByteArray();
   }
 
+  /**
+   * The file with the size of its pixels, so that it prints in true scale.
+   *
+   * @param pixel side of a pixel [m]
+   */
+  static byte[] sized(byte[] png, double pixel) {
+    int perMetre = (int) Math.rint(1 / pixel);
+    byte[] body =
+        ByteBuffer.allocate(13)
+            .put("pHYs".getBytes(StandardCharsets.US_ASCII))
+            .putInt(perMetre)
+            .putInt(perMetre)
+            .put((byte) 1) // the unit is the metre
+            .array();
+    ByteArrayOutputStream out = new ByteArrayOutputStream(png.length + 32);
+    out.write(png, 0, BEHIND_HEADER);
+    out.writeBytes(framed(body));
+    out.write(png, BEHIND_HEADER, png.length - BEHIND_HEADER);
+    return out.toByteArray();
+  }
+
   private static byte[] chunk(String keyword, String language, String text) {
     ByteArrayOutputStream data = new ByteArrayOutputStream();
     data.writeBytes("iTXt".getBytes(StandardCharsets.US_ASCII));
@@ -30,7 +54,11 @@ final class PngText {
     data.writeBytes(language.getBytes(StandardCharsets.US_ASCII));
     data.writeBytes(new byte[2]); // end of language, empty translated keyword
     data.writeBytes(text.getBytes(StandardCharsets.UTF_8));
-    byte[] body = data.toByteArray();
+    return framed(data.toByteArray());
+  }
+
+  /** A chunk from its type and data. */
+  private static byte[] framed(byte[] body) {
     CRC32 sum = new CRC32();
     sum.update(body);
     return ByteBuffer.allocate(body.length + 8)

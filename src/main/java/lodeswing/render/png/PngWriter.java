@@ -39,6 +39,16 @@ public final class PngWriter {
    *     #MOST_PIXELS}
    */
   public static byte[] write(Drawing drawing, int width) {
+    return PngText.added(encoded(picture(drawing, width)), drawing.alternative());
+  }
+
+  /**
+   * The drawing as pixels, for other formats.
+   *
+   * @param width [px], {@link #LEAST_WIDTH} to {@link #GREATEST_WIDTH}
+   * @throws IllegalArgumentException as {@link #write} does
+   */
+  public static BufferedImage picture(Drawing drawing, int width) {
     if (width < LEAST_WIDTH || width > GREATEST_WIDTH) {
       throw new IllegalArgumentException(
           "A picture is " + LEAST_WIDTH + " to " + GREATEST_WIDTH + " pixels wide.");
@@ -48,7 +58,7 @@ public final class PngWriter {
     if (width * height > MOST_PIXELS) {
       throw new IllegalArgumentException("A picture has " + MOST_PIXELS + " pixels at most.");
     }
-    return PngText.added(encoded(image(drawing, width, (int) height, zoom)), drawing.alternative());
+    return image(drawing, width, (int) height, zoom);
   }
 
   private static BufferedImage image(Drawing drawing, int width, int height, double zoom) {

@@ -26,7 +26,8 @@ public final class EndNames {
     this.names = new RestPointNames(document, places);
   }
 
-  int restPoints() {
+  /** How many rest points the layout has. */
+  public int restPoints() {
     return places.size();
   }
 
@@ -38,17 +39,17 @@ public final class EndNames {
   }
 
   /** A word for programs. */
-  String kind(int index) {
+  public String kind(int index) {
     return special(index).map(SpecialEnd::word).orElse("rest-point");
   }
 
   /** The label of a rest point that has one. */
-  Optional<String> label(int index) {
+  public Optional<String> label(int index) {
     return index < places.size() ? names.label(index) : Optional.empty();
   }
 
   /** The rest point, where it is one. */
-  Optional<RestPlace> place(int index) {
+  public Optional<RestPlace> place(int index) {
     return index < places.size() ? Optional.of(places.get(index)) : Optional.empty();
   }
 
@@ -58,7 +59,7 @@ public final class EndNames {
   }
 
   /** The name of an end as {@link Ends} codes it. */
-  String nameOfEnd(int end) {
+  public String nameOfEnd(int end) {
     return name(SpecialEnd.index(end, places.size()));
   }
 

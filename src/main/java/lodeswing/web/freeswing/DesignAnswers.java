@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lodeswing.analysis.freeswing.RatioDesign;
 import lodeswing.analysis.freeswing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
@@ -113,14 +116,14 @@ final class DesignAnswers {
                 + " and a leg of "
                 + millimetres(built, DesignValue.LEG)
             : "a hook offset of " + millimetres(built, DesignValue.HOOK_OFFSET);
-    DesignValue upper =
-        built.design().suspension() instanceof Yoke
-            ? DesignValue.YOKE_DROP_HAND
-            : DesignValue.HOOK_OFFSET_HAND;
-    String exact =
-        figure(built, upper).isPresent()
-            ? " Hold it to " + millimetres(built, upper) + " for ten closings alike."
-            : "";
+    String hold =
+        Stream.of(
+                held("the drop", built, DesignValue.YOKE_DROP_HAND),
+                held("the leg", built, DesignValue.LEG_HAND),
+                held("it", built, DesignValue.HOOK_OFFSET_HAND))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(" and "));
+    String exact = hold.isEmpty() ? "" : " Hold " + hold + " for ten closings alike.";
     return "For "
         + ratio.y()
         + " swings along y to "
@@ -129,6 +132,12 @@ final class DesignAnswers {
         + figures
         + "."
         + exact;
+  }
+
+  private Optional<String> held(String length, BuiltDesign built, DesignValue hand) {
+    return figure(built, hand).isPresent()
+        ? Optional.of(length + " to " + millimetres(built, hand))
+        : Optional.empty();
   }
 
   private String millimetres(BuiltDesign built, DesignValue value) {

@@ -55,12 +55,7 @@ final class FreeSwingPicture {
                         path.end(),
                         stored.parting().map(p -> p.at()).orElse(OptionalDouble.empty()))));
     String what = beside ? BESIDE : ALONE;
-    String title =
-        request
-            .layout()
-            .title()
-            .map(own -> own + " \u2013 " + what)
-            .orElse(Character.toUpperCase(what.charAt(0)) + what.substring(1));
+    String title = request.layout().heading(what);
     Drawing drawn =
         PathFigure.draw(
             new PathPicture(

@@ -176,6 +176,7 @@ final class LayoutAnswers {
     links.put("trace", self + "/trace");
     links.put("traces", "/v1/traces");
     links.put("twins", self + "/twins");
+    links.put("odds", self + "/odds");
     links.put("freeSwing", self + "/free-swing");
     links.put("freeSwingDesign", self + "/free-swing/design");
     return texts(links);

@@ -121,4 +121,15 @@ public record LayoutDocument(
     units.put("energy", bench ? "J" : "1");
     return units;
   }
+
+  /**
+   * A heading: the layout's own title, where it has one, and what is shown of it.
+   *
+   * @param what in a few words
+   */
+  public String heading(String what) {
+    return title()
+        .map(own -> own + " \u2013 " + what)
+        .orElse(Character.toUpperCase(what.charAt(0)) + what.substring(1));
+  }
 }

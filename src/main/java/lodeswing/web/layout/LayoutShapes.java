@@ -143,7 +143,8 @@ public final class LayoutShapes {
         .build();
   }
 
-  private static ObjectShape tolerances() {
+  /** How exact the parts are. */
+  public static ObjectShape tolerances() {
     return ObjectShape.named("Tolerances", "Largest errors that a careful builder makes.")
         .optional("gapMm", SMALL, "Of the gap.")
         .optional("placeMm", SMALL, "Of each magnet's place.")

@@ -32,11 +32,26 @@ public record Limits(
         double followedS,
     @Stated(unit = "pixel", meaning = "most pixels of a preview of a map") @DefaultValue("1048576")
         int previewPixels,
+    @Stated(unit = "pixel", meaning = "most pixels of a glow picture") @DefaultValue("2000000")
+        int glowPixels,
+    @Stated(unit = "s", meaning = "longest play of an animation") @DefaultValue("60")
+        int animationS,
+    @Stated(unit = "frame", meaning = "most frames of an animation as GIF") @DefaultValue("600")
+        int gifFrames,
     @Stated(unit = "release", meaning = "most releases of one list") @DefaultValue("100000")
         int releases,
     @Stated(unit = "release", meaning = "most releases of one list with settling times")
         @DefaultValue("5000")
         int settledReleases,
+    @Stated(
+            unit = "release",
+            meaning =
+                "most releases that one answer about odds may take, those on varied rigs apart")
+        @DefaultValue("200000")
+        int oddsReleases,
+    @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
+        @DefaultValue("64")
+        int oddsRigs,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -90,8 +105,13 @@ public record Limits(
       samplesPerTrace,
       followedS,
       previewPixels,
+      glowPixels,
+      animationS,
+      gifFrames,
       releases,
       settledReleases,
+      oddsReleases,
+      oddsRigs,
       listBytes,
       waitLongestS,
       waitingComputations,

@@ -22,7 +22,7 @@ public final class PendingAnswer {
           .optional(
               "remainingS",
               NumberShape.between(0, 1e9),
-              "Seconds of work that remain, in proportion to the progress.")
+              "Seconds of work that remain: an estimate, from its cost first, then from its progress.")
           .required("submittedAt", TEXT, "When it was asked for (RFC 3339).")
           .optional("startedAt", TEXT, "When work on it began.")
           .optional("finishedAt", TEXT, "When it ended.")

@@ -262,6 +262,8 @@ final class TraceAnswers {
     links.put("self", self);
     links.put("csv", self + "?format=csv");
     links.put("path", self + "/path");
+    links.put("glow", self + "/glow");
+    links.put("animation", self + "/animation");
     links.put("layout", "/v1/layouts/" + request.layout().layoutId());
     links.put("restPoints", "/v1/layouts/" + request.layout().layoutId() + "/rest-points");
     return Body.of(links);

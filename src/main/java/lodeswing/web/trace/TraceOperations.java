@@ -118,19 +118,7 @@ class TraceOperations {
 
   @Bean
   OperationDescription describeGetLayoutTrace() {
-    List<ParameterText> parameters = new ArrayList<>(release());
-    parameters.add(
-        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
-    parameters.add(
-        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
-    parameters.add(
-        parameter(
-            "placingAccuracy",
-            TraceShapes.ACCURACY,
-            "How exactly a hand places the bob, in the layout's unit of length.",
-            "1"));
-    parameters.add(
-        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+    List<ParameterText> parameters = new ArrayList<>(whole(samples));
     parameters.add(width());
     parameters.add(value("sealedAtS"));
     return new OperationDescription(
@@ -149,7 +137,7 @@ class TraceOperations {
 
   @Bean
   OperationDescription describeGetOutcome() {
-    List<ParameterText> parameters = new ArrayList<>(release());
+    List<ParameterText> parameters = new ArrayList<>(release(samples));
     parameters.add(value("sure"));
     return new OperationDescription(
         "getOutcome",
@@ -179,7 +167,25 @@ class TraceOperations {
         example);
   }
 
-  private List<ParameterText> release() {
+  /** What names a trace in an address below a layout. */
+  static List<ParameterText> whole(SampleLayouts samples) {
+    List<ParameterText> parameters = new ArrayList<>(release(samples));
+    parameters.add(
+        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
+    parameters.add(
+        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+    parameters.add(
+        parameter(
+            "placingAccuracy",
+            TraceShapes.ACCURACY,
+            "How exactly a hand places the bob, in the layout's unit of length.",
+            "1"));
+    parameters.add(
+        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+    return parameters;
+  }
+
+  private static List<ParameterText> release(SampleLayouts samples) {
     return List.of(
         new ParameterText(
             "layoutId",
@@ -193,12 +199,11 @@ class TraceOperations {
         parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
   }
 
-  private static ParameterText parameter(
-      String name, NumberShape shape, String text, String example) {
+  static ParameterText parameter(String name, NumberShape shape, String text, String example) {
     return new ParameterText(name, false, shape, text, example);
   }
 
-  private static ParameterText traceId() {
+  static ParameterText traceId() {
     return new ParameterText(
         "traceId", true, new TextShape(60), "The trace's id, as createTrace gave it.", "trc-…");
   }

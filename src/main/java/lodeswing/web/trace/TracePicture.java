@@ -29,10 +29,22 @@ final class TracePicture {
   }
 
   Drawing drawing() {
+    return drawing(answers.words().notes());
+  }
+
+  /** The picture for an animation, with a sentence about that above the notes. */
+  Drawing played(String caption) {
+    List<String> captions = new ArrayList<>();
+    captions.add(caption);
+    captions.addAll(answers.words().notes());
+    return drawing(captions);
+  }
+
+  private Drawing drawing(List<String> captions) {
     return PathFigure.draw(
         new PathPicture(
             request.title().orElse("The path of the bob"),
-            answers.words().notes(),
+            captions,
             request.bench() ? Measure.BENCH : Measure.TEXTBOOK,
             plate.outline(),
             plate.magnets(),

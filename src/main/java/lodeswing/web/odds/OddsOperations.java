@@ -1,0 +1,237 @@
+package lodeswing.web.odds;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lodeswing.render.png.PngWriter;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.ChoiceShape;
+import lodeswing.web.body.FlagShape;
+import lodeswing.web.body.NumberShape;
+import lodeswing.web.body.Shape;
+import lodeswing.web.body.TextShape;
+import lodeswing.web.landscape.DryRun;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.layout.SampleLayouts;
+import lodeswing.web.openapi.OperationDescription;
+import lodeswing.web.openapi.OperationDescription.AnswerText;
+import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.openapi.OperationDescription.RequestText;
+import lodeswing.web.openapi.PendingAnswer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the operations on odds say about themselves. */
+@Configuration(proxyBeanMethods = false)
+class OddsOperations {
+
+  private static final String TAG = "Odds";
+  private static final String SAMPLE = "three-stations";
+
+  private final SampleLayouts samples;
+
+  OddsOperations(LayoutStore layouts) {
+    this.samples = layouts.samples();
+  }
+
+  @Bean
+  OperationDescription describeCreateOdds() {
+    return new OperationDescription(
+        "createOdds",
+        TAG,
+        "Ask how likely each end is",
+        "Lets a hand that wanders release the bob many times and answers the chance of each label"
+            + " with its 95 % interval, adding releases until no interval is longer than width; the"
+            + " chance that two tries end alike; how many tries a class needs to tell two ends"
+            + " apart; and chi-square against what a class counted. With parts or tolerances rigs"
+            + " are built anew, each part uniform between its bounds: then it tells whether the"
+            + " scatter comes from the hand or from the parts, and whether the odds are robust."
+            + " Tries are points of a Sobol' sequence with a random digital shift by the seed; the"
+            + " same request always has the same bytes.",
+        List.of(
+            new ParameterText(
+                "dry-run",
+                false,
+                new FlagShape(),
+                "true: tell the cost (costReleases), compute and store nothing.",
+                "false"),
+            value(),
+            outcome()),
+        Optional.of(new RequestText(OddsShapes.REQUEST, examples())),
+        List.of(
+            new AnswerText(
+                200,
+                "The odds, or what a dry run tells.",
+                List.of(OddsShapes.DOCUMENT, DryRun.DOCUMENT),
+                OddsController.DOCUMENT),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 413, 415, 422, 503));
+  }
+
+  private Map<String, Body> examples() {
+    Map<String, Object> normal = new LinkedHashMap<>();
+    normal.put("kind", "gaussian");
+    normal.put("deviation", 3.0);
+    Map<String, Object> hand = new LinkedHashMap<>();
+    hand.put("layoutId", samples.get(SAMPLE).document().layoutId());
+    hand.put("release", place(-70, 30));
+    hand.put("spread", Body.of(normal));
+    hand.put("counts", List.of(count("Tide", 11), count("Dune", 12), count("Reef", 7)));
+    Map<String, Object> zone = new LinkedHashMap<>();
+    zone.put("kind", "polygon");
+    zone.put("corners", List.of(place(0.5, 0.5), place(1.5, 0.5), place(1.0, 1.5)));
+    Map<String, Object> whole = new LinkedHashMap<>();
+    whole.put("layout", samples.get("paper-triangle").sent());
+    whole.put("spread", Body.of(zone));
+    whole.put("width", 0.05);
+    Map<String, Body> examples = new LinkedHashMap<>();
+    examples.put("hand-of-three-millimetres", Body.of(hand));
+    examples.put("release-zone", Body.of(whole));
+    return examples;
+  }
+
+  private static Body place(double x, double y) {
+    Map<String, Object> place = new LinkedHashMap<>();
+    place.put("x", x);
+    place.put("y", y);
+    return Body.of(place);
+  }
+
+  private static Body count(String label, double count) {
+    Map<String, Object> line = new LinkedHashMap<>();
+    line.put("label", label);
+    line.put("count", count);
+    return Body.of(line);
+  }
+
+  @Bean
+  OperationDescription describeGetOdds() {
+    return new OperationDescription(
+        "getOdds",
+        TAG,
+        "Get odds",
+        "The odds of an id: the document, an end a row as a table, or one value as text.",
+        List.of(oddsId(), value(), outcome()),
+        Optional.empty(),
+        List.of(
+            new AnswerText(200, "The odds.", OddsShapes.DOCUMENT, OddsController.DOCUMENT),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
+  }
+
+  @Bean
+  OperationDescription describeGetOddsBars() {
+    return new OperationDescription(
+        "getOddsBars",
+        TAG,
+        "Get the picture of odds",
+        "A bar for each end with its interval, in the colour and pattern that the end has in maps.",
+        List.of(oddsId(), pixels()),
+        Optional.empty(),
+        List.of(
+            new AnswerText(200, "The picture.", OddsShapes.DOCUMENT, OddsController.PICTURE),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 503));
+  }
+
+  @Bean
+  OperationDescription describeGetLayoutOdds() {
+    List<ParameterText> all = new ArrayList<>();
+    all.add(
+        new ParameterText(
+            "layoutId",
+            true,
+            new TextShape(60),
+            "The layout's id.",
+            samples.get(SAMPLE).document().layoutId()));
+    all.add(needed("x", OddsShapes.PLACE, "Where the hand means to let go.", "-70"));
+    all.add(needed("y", OddsShapes.PLACE, "Where the hand means to let go.", "30"));
+    all.add(
+        needed(
+            "spreadMm",
+            OddsShapes.SIZE,
+            "Standard deviation along either axis, or the (outer) radius of a disc or ring; in a"
+                + " textbook layout in its own unit of length.",
+            "3"));
+    all.add(parameter("vx", OddsShapes.SPEED, "The push that it means along x.", "0"));
+    all.add(parameter("vy", OddsShapes.SPEED, "The push that it means along y.", "0"));
+    all.add(
+        parameter(
+            "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
+    all.add(parameter("innerMm", OddsShapes.SIZE, "Inner radius of a ring.", "0"));
+    all.add(
+        parameter(
+            "spreadMmPerS",
+            OddsShapes.SPEED_SIZE,
+            "Standard deviation of the push along either axis.",
+            "0"));
+    all.add(parameter("width", OddsShapes.WIDTH, "How long intervals may be at most.", "0.02"));
+    all.add(parameter("interval", OddsShapes.INTERVAL, "Whose intervals.", "wilson"));
+    all.add(parameter("seed", OddsShapes.SEED, "Seed of the tries and of the parts.", "1"));
+    all.add(
+        parameter(
+            "parts",
+            new FlagShape(),
+            "true: vary the parts too, by the layout's tolerances, which may be given as"
+                + " tolerances.gapMm and so on.",
+            "false"));
+    all.add(parameter("rigs", OddsShapes.RIGS, "How many rigs are built anew.", "16"));
+    all.add(pixels());
+    all.add(value());
+    all.add(outcome());
+    return new OperationDescription(
+        "getLayoutOdds",
+        TAG,
+        "Ask how likely each end is by address alone",
+        "As createOdds, for clients that cannot post; zones and counts must be posted. Every figure"
+            + " of the layout may be changed on the way, as in getLayoutVariant.",
+        all,
+        Optional.empty(),
+        List.of(
+            new AnswerText(200, "The odds.", OddsShapes.DOCUMENT, LayoutOddsController.OFFERED),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
+  }
+
+  private static ParameterText parameter(String name, Shape shape, String text, String example) {
+    return new ParameterText(name, false, shape, text, example);
+  }
+
+  private static ParameterText needed(String name, NumberShape shape, String text, String example) {
+    return new ParameterText(name, false, shape, text, example, true);
+  }
+
+  private static ParameterText value() {
+    return parameter(
+        "value",
+        ChoiceShape.of(
+            Arrays.stream(OddsValue.values()).map(OddsValue::word).toArray(String[]::new)),
+        "One value as text, for a cell of a spreadsheet: outcome is the likeliest end, tries how"
+            + " many a class needs to tell the two likeliest places apart.",
+        "chance");
+  }
+
+  private static ParameterText outcome() {
+    return parameter(
+        "outcome",
+        new TextShape(200),
+        "The label or name that chance, low and high are asked of; the likeliest if left out.",
+        "Tide");
+  }
+
+  private static ParameterText oddsId() {
+    return new ParameterText(
+        "oddsId", true, new TextShape(60), "The id, as createOdds gave it.", "odd-…");
+  }
+
+  private static ParameterText pixels() {
+    return parameter(
+        "pixels",
+        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
+        "Width of a PNG in pixels.",
+        "1200");
+  }
+}

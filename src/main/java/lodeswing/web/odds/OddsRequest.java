@@ -1,0 +1,217 @@
+package lodeswing.web.odds;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lodeswing.analysis.odds.DiscSpread;
+import lodeswing.analysis.odds.HandSpread;
+import lodeswing.analysis.odds.NormalSpread;
+import lodeswing.analysis.odds.OddsSpec;
+import lodeswing.analysis.odds.PartTolerances;
+import lodeswing.analysis.odds.PartsTrial;
+import lodeswing.analysis.odds.PolygonSpread;
+import lodeswing.analysis.odds.RingSpread;
+import lodeswing.analysis.odds.Spread;
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.rig.Release;
+import lodeswing.core.statistics.IntervalRule;
+import lodeswing.job.ComputationKey;
+import lodeswing.web.body.Body;
+import lodeswing.web.jobs.Revised;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.limits.Limits;
+
+/**
+ * Odds as they are asked for, in the layout's own units, with every default filled in.
+ *
+ * @param layout the layout
+ * @param canonical release, spread, width, interval and seed; tolerances and rigs where parts vary;
+ *     counts where a class counted
+ * @param revision of the engine that answers
+ */
+record OddsRequest(LayoutDocument layout, Body canonical, int revision)
+    implements Revised<OddsRequest> {
+
+  private static final String KIND = "odds";
+  private static final double PER_MILLI = 1e-3;
+  private static final double PER_CENT = 1e-2;
+
+  /** From a body that {@link OddsShapes#REQUEST} or {@link OddsShapes#STORED} has read. */
+  static OddsRequest of(LayoutDocument layout, Body sent) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("release", sent.findObject("release").orElseGet(OddsRequest::middle));
+    members.put("spread", sent.object("spread"));
+    members.put("width", sent.number("width"));
+    members.put("interval", sent.text("interval"));
+    members.put("seed", sent.number("seed"));
+    tolerances(layout, sent)
+        .ifPresent(
+            tolerances -> {
+              members.put("tolerances", tolerances);
+              members.put("rigs", sent.number("rigs"));
+            });
+    if (sent.has("counts")) {
+      members.put("counts", sent.objects("counts"));
+    }
+    return new OddsRequest(layout, Body.of(members), ComputationKey.ENGINE_REVISION);
+  }
+
+  private static Optional<Body> tolerances(LayoutDocument layout, Body sent) {
+    return sent.findObject("tolerances")
+        .or(
+            () ->
+                sent.flag("parts")
+                    ? layout.canonical().findObject("tolerances")
+                    : Optional.empty());
+  }
+
+  private static Body middle() {
+    Map<String, Object> place = new LinkedHashMap<>();
+    for (String name : List.of("x", "y", "vx", "vy")) {
+      place.put(name, 0.0);
+    }
+    return Body.of(place);
+  }
+
+  /** The same with its layout's id: what is stored under the odds' id. */
+  Body stored() {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("layoutId", layout.layoutId());
+    members.putAll(canonical.members());
+    return Body.of(members);
+  }
+
+  /** Names these odds, labels and counts included. */
+  String oddsId() {
+    return oddsKey().id();
+  }
+
+  private ComputationKey oddsKey() {
+    return new ComputationKey("odd", KIND + "|" + stored().toJson(), revision);
+  }
+
+  /** The same, of the revision that an id was made under. */
+  OddsRequest asNamed(String oddsId) {
+    return new OddsRequest(layout, canonical, oddsKey().revisionOf(oddsId));
+  }
+
+  @Override
+  public OddsRequest today() {
+    return new OddsRequest(layout, canonical, ComputationKey.ENGINE_REVISION);
+  }
+
+  @Override
+  public String url() {
+    return "/v1/odds/" + oddsId();
+  }
+
+  /** Names the counted ends alone: neither labels nor what a class counted change them. */
+  ComputationKey key(double followed) {
+    return new ComputationKey(
+        "cnt",
+        KIND
+            + "|"
+            + followed
+            + "|"
+            + layout.physicsKey()
+            + "|"
+            + canonical.without("counts").toJson(),
+        revision);
+  }
+
+  boolean bench() {
+    return layout.model().equals("bench");
+  }
+
+  /** What the analysis is asked. */
+  OddsSpec spec(Limits limits) {
+    return new OddsSpec(
+        hand(), width(), rule(), (long) canonical.number("seed"), limits.followedS());
+  }
+
+  private HandSpread hand() {
+    Body release = canonical.object("release");
+    double unit = 1 / layout.shownPerUnit();
+    return new HandSpread(
+        new Release(
+            release.number("x") * unit,
+            release.number("y") * unit,
+            release.number("vx") * unit,
+            release.number("vy") * unit),
+        spread(unit),
+        canonical.object("spread").number("speedDeviation") * unit);
+  }
+
+  /** Where the hand lets go, in a unit of length. */
+  Spread spread(double unit) {
+    Body spread = canonical.object("spread");
+    return switch (spread.text("kind")) {
+      case "disc" -> new DiscSpread(spread.number("radius") * unit);
+      case "ring" ->
+          new RingSpread(spread.number("innerRadius") * unit, spread.number("outerRadius") * unit);
+      case "polygon" ->
+          new PolygonSpread(
+              spread.objects("corners").stream()
+                  .map(c -> new PolygonSpread.Corner(c.number("x") * unit, c.number("y") * unit))
+                  .toList());
+      default -> new NormalSpread(spread.number("deviation") * unit);
+    };
+  }
+
+  double width() {
+    return canonical.number("width");
+  }
+
+  IntervalRule rule() {
+    return canonical.text("interval").equals(OddsShapes.USUAL_INTERVAL)
+        ? IntervalRule.WILSON
+        : IntervalRule.CLOPPER_PEARSON;
+  }
+
+  /** How many rigs are built anew; 0 where the parts are taken as exact. */
+  int rigs() {
+    return canonical.has("tolerances") ? (int) canonical.number("rigs") : 0;
+  }
+
+  /** The varied rigs, where the parts vary. */
+  Optional<PartsTrial> trial() {
+    return canonical.has("tolerances") && layout.layout() instanceof BenchLayout rig
+        ? Optional.of(
+            new PartsTrial(rig, inSi(canonical.object("tolerances")), rigs(), PartsTrial.RELEASES))
+        : Optional.empty();
+  }
+
+  private static PartTolerances inSi(Body tolerances) {
+    return new PartTolerances(
+        tolerances.findNumber("gapMm").orElse(0) * PER_MILLI,
+        tolerances.findNumber("placeMm").orElse(0) * PER_MILLI,
+        tolerances.findNumber("lengthMm").orElse(0) * PER_MILLI,
+        tolerances.findNumber("remanencePercent").orElse(0) * PER_CENT);
+  }
+
+  /** What a class counted, by label or name; empty where it did not. */
+  Map<String, Long> counts() {
+    Map<String, Long> counts = new LinkedHashMap<>();
+    for (Body line : canonical.objects("counts")) {
+      counts.put(line.text("label"), (long) line.number("count"));
+    }
+    return counts;
+  }
+
+  /** Labels that are counted more than once, by their place in the list. */
+  List<Integer> countedTwice() {
+    List<Integer> twice = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    List<Body> lines = canonical.objects("counts");
+    for (int i = 0; i < lines.size(); i++) {
+      if (!seen.add(lines.get(i).text("label"))) {
+        twice.add(i);
+      }
+    }
+    return twice;
+  }
+}

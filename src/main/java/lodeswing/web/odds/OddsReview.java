@@ -1,0 +1,167 @@
+package lodeswing.web.odds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lodeswing.analysis.odds.OddsSpec;
+import lodeswing.analysis.odds.PartTolerances;
+import lodeswing.analysis.odds.PartsTrial;
+import lodeswing.analysis.odds.PolygonSpread;
+import lodeswing.analysis.odds.Spread;
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.statistics.IntervalRule;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.FaultList;
+import lodeswing.web.body.Numbers;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.Fault;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+
+/** What the shapes of a request for odds cannot see: whether its figures fit together. */
+final class OddsReview {
+
+  private final OddsRequest request;
+  private final LayoutPlace place;
+  private final FaultList faults = new FaultList();
+
+  OddsReview(OddsRequest request, LayoutPlace place) {
+    this.request = request;
+    this.place = place;
+  }
+
+  /**
+   * Refuses what cannot be answered, every fault at once, then what costs too much.
+   *
+   * @param sent the request as it was sent
+   * @throws ProblemException {@code invalid-request} or {@code too-costly}
+   */
+  void check(Body sent, Limits limits) {
+    spread(sent);
+    parts(sent);
+    counts();
+    faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The request");
+    cost(limits);
+  }
+
+  private String at(String member, String parameter) {
+    return place == LayoutPlace.ADDRESS ? "?" + parameter : member;
+  }
+
+  private void spread(Body sent) {
+    Body body = request.canonical().object("spread");
+    String kind = body.text("kind");
+    if (!sent.has("release") && !kind.equals("polygon")) {
+      faults.add("/release", "is missing; only a polygon may stand on the plate by itself");
+    }
+    if (kind.equals("ring") && body.number("innerRadius") > body.number("outerRadius")) {
+      faults.add(
+          at("/spread/innerRadius", "innerMm"),
+          "is "
+              + Numbers.shortest(body.number("innerRadius"))
+              + "; must be at most the outer radius, "
+              + Numbers.shortest(body.number("outerRadius")));
+    }
+    Spread spread = request.spread(1);
+    if (spread instanceof PolygonSpread polygon) {
+      polygon(polygon);
+    } else if (spread.size() == 0 && body.number("speedDeviation") == 0) {
+      faults.add(
+          at("/spread", "spreadMm"),
+          "does not wander at all; ask for the outcome of one release instead, or give a size or a"
+              + " speedDeviation above 0");
+    }
+  }
+
+  private void polygon(PolygonSpread polygon) {
+    if (polygon.crossed()) {
+      faults.add("/spread/corners", "makes sides that cross or touch; give them along the border");
+    } else if (polygon.filled() < PolygonSpread.LEAST_FILLED) {
+      faults.add(
+          "/spread/corners",
+          "makes a zone that is too thin: it must fill a thousandth of the rectangle about it");
+    }
+  }
+
+  private void parts(Body sent) {
+    boolean asked = sent.flag("parts") || sent.has("tolerances");
+    String at = sent.has("tolerances") ? "/tolerances" : at("/parts", "parts");
+    if (asked && !request.bench()) {
+      faults.add(at, "asks for parts, which a textbook layout does not have; leave it out");
+    } else if (asked && request.rigs() == 0) {
+      faults.add(at, "asks for the layout's tolerances, but it has none; give tolerances");
+    } else {
+      Optional<PartsTrial> trial = request.trial();
+      trial.ifPresent(of -> tolerances(of, at));
+    }
+  }
+
+  private void tolerances(PartsTrial trial, String at) {
+    BenchLayout rig = trial.rig();
+    PartTolerances tolerances = trial.tolerances();
+    boolean list = at.equals("/tolerances");
+    if (rig.gap() > 0 && tolerances.gap() >= rig.gap()) {
+      faults.add(list ? at + "/gapMm" : at, "gapMm must be below the gap itself");
+    }
+    if (tolerances.remanence() >= 1) {
+      faults.add(list ? at + "/remanencePercent" : at, "remanencePercent must be below 100");
+    }
+    if (!hangs(rig, tolerances.length()) || !hangs(rig, -tolerances.length())) {
+      faults.add(list ? at + "/lengthMm" : at, "lengthMm must leave something to hang");
+    }
+  }
+
+  private static boolean hangs(BenchLayout rig, double longer) {
+    try {
+      return rig.suspension().lengthened(longer).body().bobArm() > 0;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  private void counts() {
+    for (int i : request.countedTwice()) {
+      faults.add("/counts/" + i + "/label", "is counted already; count it once");
+    }
+    long tries = request.counts().values().stream().mapToLong(Long::longValue).sum();
+    if (request.canonical().has("counts") && tries == 0) {
+      faults.add("/counts", "has no try at all");
+    }
+  }
+
+  private void cost(Limits limits) {
+    List<Fault> costly = new ArrayList<>();
+    IntervalRule rule = request.rule();
+    if (OddsSpec.mostReleases(request.width(), rule) > limits.oddsReleases()) {
+      costly.add(
+          new Fault(
+              at("/width", "width"),
+              "is "
+                  + Numbers.shortest(request.width())
+                  + ", which may take more than "
+                  + limits.oddsReleases()
+                  + " releases; raise it to "
+                  + affordable(limits.oddsReleases(), rule)));
+    }
+    if (request.rigs() > limits.oddsRigs()) {
+      costly.add(
+          new Fault(
+              at("/rigs", "rigs"), "is " + request.rigs() + "; lower it to " + limits.oddsRigs()));
+    }
+    if (!costly.isEmpty()) {
+      throw new ProblemException(
+          ProblemCode.TOO_COSTLY, "The odds ask for more than they may cost.", costly);
+    }
+  }
+
+  private static String affordable(int releases, IntervalRule rule) {
+    for (int thousandths = 1; thousandths < 1_000; thousandths++) {
+      if (OddsSpec.mostReleases(thousandths / 1e3, rule) <= releases) {
+        return String.format(Locale.ROOT, "%.3f", thousandths / 1e3);
+      }
+    }
+    return "1";
+  }
+}
