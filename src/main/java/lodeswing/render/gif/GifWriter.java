@@ -98,8 +98,7 @@ public final class GifWriter {
         }
         BufferedImage frame = frame(i, part);
         // Not createFromRenderedImage: that puts a table of its own in the place of ours.
-        IIOMetadata about =
-            writer.getDefaultImageMetadata(new ImageTypeSpecifier(frame), null);
+        IIOMetadata about = writer.getDefaultImageMetadata(new ImageTypeSpecifier(frame), null);
         about.mergeTree(FORMAT, described(i, part, words));
         writer.writeToSequence(new IIOImage(frame, null, about), null);
       }
