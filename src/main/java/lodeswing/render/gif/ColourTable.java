@@ -2,6 +2,7 @@ package lodeswing.render.gif;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -48,7 +49,8 @@ final class ColourTable {
                 chosen.add(colour);
               }
             });
-    colours = chosen.stream().mapToInt(Integer::intValue).toArray();
+    // A table of a file has a power of two of entries; those left over are black.
+    colours = Arrays.copyOf(chosen.stream().mapToInt(Integer::intValue).toArray(), MOST);
   }
 
   /** The table as images have it. */

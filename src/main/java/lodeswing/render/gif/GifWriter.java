@@ -7,6 +7,7 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.IndexColorModel;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -40,6 +41,8 @@ public final class GifWriter {
 
   /** Metadata as the JDK names it. */
   private static final String FORMAT = "javax_imageio_gif_image_1.0";
+
+  private static final String STREAM = "javax_imageio_gif_stream_1.0";
 
   private final BobMotion motion;
   private final BufferedImage still;
@@ -83,7 +86,9 @@ public final class GifWriter {
     var bytes = new ByteArrayOutputStream(1 << 17);
     try (var out = new MemoryCacheImageOutputStream(bytes)) {
       writer.setOutput(out);
-      writer.prepareWriteSequence(null);
+      IIOMetadata stream = writer.getDefaultStreamMetadata(null);
+      stream.mergeTree(STREAM, colours());
+      writer.prepareWriteSequence(stream);
       Rectangle whole = new Rectangle(still.getWidth(), still.getHeight());
       for (int i = 0; i < x.length; i++) {
         Rectangle part = i == 0 ? whole : bob(i - 1).union(bob(i)).intersection(whole);
@@ -92,8 +97,8 @@ public final class GifWriter {
           part = new Rectangle(1, 1);
         }
         BufferedImage frame = frame(i, part);
-        IIOMetadata about =
-            writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(frame), null);
+        // Not createFromRenderedImage: that puts a table of its own in the place of ours.
+        IIOMetadata about = writer.getDefaultImageMetadata(new ImageTypeSpecifier(frame), null);
         about.mergeTree(FORMAT, described(i, part, words));
         writer.writeToSequence(new IIOImage(frame, null, about), null);
       }
@@ -177,6 +182,26 @@ public final class GifWriter {
       comments.appendChild(comment);
       root.appendChild(comments);
     }
+    return root;
+  }
+
+  /** The table that all frames share. */
+  private IIOMetadataNode colours() {
+    IndexColorModel model = table.model();
+    IIOMetadataNode entries = new IIOMetadataNode("GlobalColorTable");
+    entries.setAttribute("sizeOfGlobalColorTable", String.valueOf(model.getMapSize()));
+    entries.setAttribute("backgroundColorIndex", "0");
+    entries.setAttribute("sortFlag", "FALSE");
+    for (int i = 0; i < model.getMapSize(); i++) {
+      IIOMetadataNode entry = new IIOMetadataNode("ColorTableEntry");
+      entry.setAttribute("index", String.valueOf(i));
+      entry.setAttribute("red", String.valueOf(model.getRed(i)));
+      entry.setAttribute("green", String.valueOf(model.getGreen(i)));
+      entry.setAttribute("blue", String.valueOf(model.getBlue(i)));
+      entries.appendChild(entry);
+    }
+    IIOMetadataNode root = new IIOMetadataNode(STREAM);
+    root.appendChild(entries);
     return root;
   }
 

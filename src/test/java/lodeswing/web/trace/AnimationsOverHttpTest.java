@@ -20,6 +20,8 @@ import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lodeswing.RunningService;
+import lodeswing.figure.Tint;
+import lodeswing.render.Palette;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.w3c.dom.Document;
@@ -144,6 +146,10 @@ class AnimationsOverHttpTest {
     assertEquals(10 * 20 + 1, frames);
     BufferedImage whole = reader.read(0);
     assertEquals(640, whole.getWidth());
+    // The paper of every picture.
+    assertEquals(
+        Palette.colour(Tint.Role.PAPER).hex(),
+        String.format("#%06x", whole.getRGB(2, 2) & 0xFFFFFF));
     BufferedImage shown = new BufferedImage(640, whole.getHeight(), BufferedImage.TYPE_INT_RGB);
     for (int i = 0; i < frames; i++) {
       IIOMetadataNode root =
