@@ -3,8 +3,13 @@ package lodeswing.figure;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks a text into lines that fit a width, at blanks where it can. */
+/**
+ * Breaks a text into lines that fit a width, at blanks where it can, a figure not from its unit.
+ */
 final class TextLines {
+
+  private static final int LONGEST_UNIT = 2;
+
   private TextLines() {}
 
   /**
@@ -38,11 +43,28 @@ final class TextLines {
         int hard = Math.max(end, Character.charCount(text.codePointAt(0)));
         return lastBlank > 0 ? lastBlank : hard;
       }
-      if (text.charAt(end) == ' ') {
+      if (text.charAt(end) == ' ' && !isBeforeUnit(text, end)) {
         lastBlank = end;
       }
       end = next;
     }
     return end;
+  }
+
+  /** Whether a blank stands between a figure and a short word, which may be its unit. */
+  private static boolean isBeforeUnit(String text, int blank) {
+    int end = blank + 1;
+    while (end < text.length() && isOfUnit(text.charAt(end))) {
+      end++;
+    }
+    int length = end - blank - 1;
+    return blank > 0
+        && Character.isDigit(text.charAt(blank - 1))
+        && length > 0
+        && length <= LONGEST_UNIT;
+  }
+
+  private static boolean isOfUnit(char sign) {
+    return Character.isLetter(sign) || sign == '%';
   }
 }

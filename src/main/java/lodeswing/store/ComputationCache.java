@@ -122,7 +122,10 @@ public final class ComputationCache implements Computations, AutoCloseable {
   }
 
   private static boolean boards(CompletableFuture<StoredResult> seat, Passenger passenger) {
-    return flight(seat).map(flight -> flight.board(passenger)).orElse(true);
+    // One that ended in this moment may have failed.
+    return flight(seat)
+        .map(flight -> flight.board(passenger))
+        .orElseGet(() -> !seat.isCompletedExceptionally());
   }
 
   private static Optional<Flight> flight(CompletableFuture<StoredResult> seat) {

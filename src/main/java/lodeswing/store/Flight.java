@@ -3,6 +3,7 @@ package lodeswing.store;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -48,7 +49,7 @@ final class Flight implements Runnable {
     this.computation = computation;
     this.airport = airport;
     this.clock = clock;
-    this.submittedAt = clock.instant();
+    this.submittedAt = now();
   }
 
   Landing landing() {
@@ -190,7 +191,7 @@ final class Flight implements Runnable {
   }
 
   private void compute() {
-    Instant started = clock.instant();
+    Instant started = now();
     startedAt = started;
     try {
       byte[] bytes = ComputingThread.compute(this, () -> computation.work().compute(this::report));
@@ -212,7 +213,7 @@ final class Flight implements Runnable {
 
   void land(StoredResult result) {
     progress = 1;
-    finishedAt = clock.instant();
+    finishedAt = now();
     airport.ended(this);
     landing.complete(result);
     dependants.clear();
@@ -226,7 +227,7 @@ final class Flight implements Runnable {
         return;
       }
       failure = e;
-      finishedAt = clock.instant();
+      finishedAt = now();
     }
     airport.ended(this);
     landing.completeExceptionally(e);
@@ -271,6 +272,11 @@ final class Flight implements Runnable {
         waits() ? Optional.of(airport.queueSeconds()) : Optional.empty(),
         computation.resultUrl(),
         Optional.ofNullable(failed));
+  }
+
+  /** As exact as the rows keep it, so that a job tells the same times from either. */
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS);
   }
 
   /** Since its work began [s]; 0 where it has not. */

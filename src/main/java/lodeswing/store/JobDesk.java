@@ -5,6 +5,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -109,7 +110,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
     return flight
         .map(this::snapshot)
         .or(() -> Optional.ofNullable(ended.getIfPresent(computation.jobId())))
-        .orElseGet(() -> Job.asked(computation, clock.instant()));
+        .orElseGet(() -> Job.asked(computation, clock.instant().truncatedTo(ChronoUnit.MILLIS)));
   }
 
   /** The job of work that somebody will come back for, which from now on outlives the process. */

@@ -18,20 +18,25 @@ final class Landing extends CompletableFuture<StoredResult> {
     this.flight = flight;
   }
 
-  /** The flight; empty once it has ended, so that a held result holds nothing else. */
+  /**
+   * The flight; empty once it has ended, so that a held result holds nothing else. Where it is
+   * empty the future is complete.
+   */
   Optional<Flight> flight() {
     return Optional.ofNullable(flight);
   }
 
   @Override
   public boolean complete(StoredResult result) {
+    boolean first = super.complete(result);
     flight = null;
-    return super.complete(result);
+    return first;
   }
 
   @Override
   public boolean completeExceptionally(Throwable failure) {
+    boolean first = super.completeExceptionally(failure);
     flight = null;
-    return super.completeExceptionally(failure);
+    return first;
   }
 }

@@ -108,7 +108,8 @@ final class TwinsAnswers {
         "method",
         "Least squares through the logarithm of phaseDistance; standard error with neighbours"
             + " dependent over one small swing, Student's interval with as many degrees of freedom"
-            + " as the window has small swings, less one.");
+            + " as the window has small swings, less one. In trials with ten such swings intervals so"
+            + " made held the true rate in about 85 of 100 cases, not in 95.");
     fit.put("source", "W. K. Newey, K. D. West, Econometrica 55 (1987) 703");
     members.put("growthRate", Body.of(fit));
     Map<String, Object> exponent = new LinkedHashMap<>();
