@@ -52,6 +52,11 @@ public record Limits(
     @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
         @DefaultValue("64")
         int oddsRigs,
+    @Stated(
+            unit = "swing",
+            meaning = "most swings of all releases together that one occupancy may follow")
+        @DefaultValue("1000000")
+        int occupancySwings,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -112,6 +117,7 @@ public record Limits(
       settledReleases,
       oddsReleases,
       oddsRigs,
+      occupancySwings,
       listBytes,
       waitLongestS,
       waitingComputations,
