@@ -1,6 +1,7 @@
 package lodeswing.core.outcome;
 
 import java.util.Arrays;
+import lodeswing.core.landscape.MirrorSymmetry;
 
 /**
  * How many releases ended, one entry a release; filled by an {@link OutcomeFinder}.
@@ -73,6 +74,23 @@ public final class Ends {
    */
   public void settle(int release, double time) {
     settledAt[release] = time;
+  }
+
+  /**
+   * Writes down the ends that were found of folded releases.
+   *
+   * @param found their ends
+   * @param from the index here of the first of them
+   * @param symmetry what they were folded by
+   * @param turned what that did to each
+   */
+  void take(Ends found, int from, MirrorSymmetry symmetry, byte[] turned) {
+    for (int i = 0; i < found.size(); i++) {
+      int folded = found.end[i];
+      int own = turned.length == 0 ? folded : symmetry.unfold(folded, turned[i]);
+      set(from + i, own, found.sealedAt[i]);
+      settle(from + i, found.settledAt[i]);
+    }
   }
 
   /**

@@ -8,6 +8,7 @@ import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
@@ -91,9 +92,12 @@ final class BasinComputations {
               if (place.zoom() > deepest) {
                 throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
               }
-              PixelGrid grid =
-                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-              return map(request, grid, survey, settled, making, stages.next());
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+              return written(
+                  request,
+                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size),
+                  survey,
+                  tiled(request, landscape, place, size, settled, stages.next()));
             })
         .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
         .costing(landscapes.costOf(request.layout()).map((long) size * size, settled));
@@ -110,7 +114,9 @@ final class BasinComputations {
               Computation.Progress making = stages.next();
               StoredSurvey survey = surveyNow(request, making, stages.next());
               PixelGrid grid = PixelGrid.whole(request.window(), width, height);
-              return map(request, grid, survey, false, making, stages.next());
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+              return written(
+                  request, grid, survey, map(request, landscape, grid, false, stages.next()));
             })
         .remadeFrom(request.basinId(), "" + width, "" + height)
         .costing(landscapes.costOf(request.layout()).map((long) width * height, false));
@@ -128,22 +134,44 @@ final class BasinComputations {
     return settled ? "|settled" : "";
   }
 
-  private byte[] map(
+  /**
+   * A tile's map: computed, or the mirror image of the tile across where the window lies about a
+   * mirror of the layout, so that a figure of such a layout costs half or a quarter.
+   */
+  private BasinMap tiled(
       BasinRequest request,
-      PixelGrid grid,
-      StoredSurvey survey,
+      Landscape landscape,
+      TilePlace place,
+      int size,
       boolean settled,
-      Computation.Progress making,
       Computation.Progress progress) {
-    Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+    MirrorSymmetry symmetry = landscape.symmetry();
+    boolean x = symmetry.turnsX() && request.window().x() == 0 && place.left();
+    boolean y = symmetry.turnsY() && request.window().y() == 0 && place.lower();
+    if (!x && !y) {
+      PixelGrid grid = PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
+      return map(request, landscape, grid, settled, progress);
+    }
+    Computation across = tile(request, place.mirrored(x, y), size, settled).alsoTelling(progress);
+    return MapFile.read(now(across, "The map is still being computed.")).mirrored(symmetry, x, y);
+  }
+
+  private BasinMap map(
+      BasinRequest request,
+      Landscape landscape,
+      PixelGrid grid,
+      boolean settled,
+      Computation.Progress progress) {
     Tolerance tolerance = request.window().tolerance(landscape, grid.pixel());
     double longest = limits.followedS();
-    BasinMap map =
-        settled
-            ? BasinMap.ofSettling(
-                landscape, grid, finders.settling(landscape, tolerance, longest), progress::report)
-            : BasinMap.of(
-                landscape, grid, finders.of(landscape, tolerance, longest), progress::report);
+    return settled
+        ? BasinMap.ofSettling(
+            landscape, grid, finders.settling(landscape, tolerance, longest), progress::report)
+        : BasinMap.of(landscape, grid, finders.of(landscape, tolerance, longest), progress::report);
+  }
+
+  private static byte[] written(
+      BasinRequest request, PixelGrid grid, StoredSurvey survey, BasinMap map) {
     return MapFile.written(map, grid, request.layout().shownPerUnit(), survey.survey().halfTime());
   }
 
