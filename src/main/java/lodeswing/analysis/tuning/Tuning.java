@@ -77,9 +77,7 @@ public final class Tuning {
           Arrays.equals(setting, own)
               ? before
               : counted(
-                  setting,
-                  ready,
-                  part -> progress.finish().accept(begun + part / nearest.size())));
+                  setting, ready, part -> progress.finish().accept(begun + part / nearest.size())));
     }
     finalists.sort(Comparator.comparingDouble(this::distance));
     return new TuningResult(before, finalists, search.measured(), search.refused());
@@ -106,10 +104,7 @@ public final class Tuning {
         odds.count(
             asked(hand, spec.confirmSeed()), part -> progress.accept((1 + Math.min(1, part)) / 2));
     return new Tuned(
-        Arrays.stream(setting).boxed().toList(),
-        landscape.restPoints().list(),
-        counted,
-        confirmed);
+        Arrays.stream(setting).boxed().toList(), landscape.restPoints().list(), counted, confirmed);
   }
 
   private OddsSpec asked(HandSpread hand, long seed) {
@@ -123,7 +118,7 @@ public final class Tuning {
     private Optional<Landscape> made = Optional.empty();
 
     @Override
-    public Optional<Search.Error> measure(int[] setting, int tries, DoubleConsumer progress) {
+    public Optional<Search.Miss> measure(int[] setting, int tries, DoubleConsumer progress) {
       progress.accept(0);
       return landscape(setting, progress)
           .map(
@@ -132,7 +127,7 @@ public final class Tuning {
                     new Odds(landscape, bench.hand(setting), finders, spec.longest())
                         .count(tries, spec.seed(), part -> progress.accept((1 + part) / 2));
                 int[] byLabel = spec.wish().counts(counts, landscape.restPoints().list());
-                return new Search.Error(
+                return new Search.Miss(
                     spec.wish().squares(byLabel, tries), spec.wish().distance(byLabel, tries));
               });
     }

@@ -52,6 +52,14 @@ public record Limits(
     @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
         @DefaultValue("64")
         int oddsRigs,
+    @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
+        @DefaultValue("60")
+        int tuningFigures,
+    @Stated(
+            unit = "release",
+            meaning = "most work that one tuning may cost, as it is estimated before it begins")
+        @DefaultValue("60000000")
+        long tuningReleases,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -112,6 +120,8 @@ public record Limits(
       settledReleases,
       oddsReleases,
       oddsRigs,
+      tuningFigures,
+      tuningReleases,
       listBytes,
       waitLongestS,
       waitingComputations,
