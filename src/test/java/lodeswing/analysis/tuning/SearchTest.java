@@ -67,7 +67,8 @@ class SearchTest {
   }
 
   /**
-   * Rosenbrock's valley, Comput. J. 3 (1960) 175: 100 (y - x^2)^2 + (1 - x)^2, least at (1, 1);
+   * Rosenbrock's valley, Comput. J. 3 (1960) 175: 100 (y - x^2)^2 + (1 - x)^2, least at (1, 1),
+   * with y - x^2 and (1 - x) / 10 for what two labels are off (over 5, so that both are chances);
    * here in steps of a tenth from (-1, 1), so that the least place is 20 steps off along x.
    */
   @Test
@@ -78,8 +79,7 @@ class SearchTest {
             (setting, tries, progress) -> {
               double x = -1 + setting[0] / 10.0;
               double y = 1 + setting[1] / 10.0;
-              double value = 100 * (y - x * x) * (y - x * x) + (1 - x) * (1 - x);
-              return Optional.of(new Search.Miss(value / 1e6, 1));
+              return Optional.of(new Search.Miss(List.of((y - x * x) / 5, (1 - x) / 50)));
             },
             spec(900),
             part -> {});
@@ -102,12 +102,10 @@ class SearchTest {
             (setting, tries, progress) -> {
               calls[0]++;
               seen.add(List.of(setting[0], setting[1], setting[2]));
-              double sum = 0;
-              int[] wanted = {5, -7, 0};
-              for (int k = 0; k < 3; k++) {
-                sum += (setting[k] - wanted[k]) * (double) (setting[k] - wanted[k]);
-              }
-              return Optional.of(new Search.Miss(sum / 100, 1));
+              return Optional.of(
+                  new Search.Miss(
+                      List.of(
+                          (setting[0] - 5) / 30.0, (setting[1] + 7) / 30.0, setting[2] / 30.0)));
             },
             spec(300),
             part -> {});
@@ -126,7 +124,7 @@ class SearchTest {
             (setting, tries, progress) ->
                 setting[0] > 2
                     ? Optional.empty()
-                    : Optional.of(new Search.Miss((6 - setting[0]) / 10.0, 1)),
+                    : Optional.of(new Search.Miss(List.of((6 - setting[0]) / 10.0))),
             spec(60),
             part -> {});
     search.run();
