@@ -3,7 +3,7 @@ package lodeswing.analysis.tuning;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -77,7 +77,7 @@ final class Slopes {
     for (int a = 0; a <= figures; a++) {
       normal.addToEntry(a, a, a < figures ? RIDGE * all * width * width : 1e-9 * all);
     }
-    RealMatrix lines = new CholeskyDecomposition(normal).getSolver().solve(right);
+    RealMatrix lines = new LUDecomposition(normal).getSolver().solve(right);
     return along(lines, labels);
   }
 
@@ -94,7 +94,7 @@ final class Slopes {
     double[] step =
         slopes
             .transpose()
-            .multiply(new CholeskyDecomposition(damped).getSolver().solve(off))
+            .multiply(new LUDecomposition(damped).getSolver().solve(off))
             .scalarMultiply(-1)
             .getColumn(0);
     double longest = Arrays.stream(step).map(Math::abs).max().orElse(0);

@@ -89,9 +89,9 @@ class TuningTest {
   private static TuningSpec spec(long seed) {
     return new TuningSpec(
         new Wish(List.of(THIRD, THIRD, THIRD), List.of(0, 1, 2), 0.02),
-        40,
+        24,
         2,
-        0.02,
+        0.03,
         IntervalRule.WILSON,
         seed,
         seed + 1,
@@ -127,7 +127,7 @@ class TuningTest {
 
     assertTrue(distance(result.before(), result.before().confirmed()) > 0.05, "begins unfair");
     assertTrue(distance(best, best.confirmed()) <= 0.02, "is " + distance(best, best.confirmed()));
-    assertTrue(result.tried() + result.refused() <= 40);
+    assertTrue(result.tried() + result.refused() <= 24);
     result.nearest().forEach(one -> assertTrue(one.setting().get(2) != 3));
     best.setting().forEach(step -> assertTrue(Math.abs(step) <= 25));
   }

@@ -97,14 +97,14 @@ class TuningsOverHttpTest {
         .body("tolerance", equalTo(0.02f));
     assertTrue(number(answer, "before.distance") > 0.05, "it was unfair");
     assertTrue(number(answer, "layouts[0].confirmed.distance") <= 0.02);
-    for (Map<String, Object> move : answer.<List<Map<String, Object>>>path("layouts[0].moves")) {
-      double x = ((Number) move.get("x")).doubleValue();
-      double y = ((Number) move.get("y")).doubleValue();
+    for (Map<String, Number> move : answer.<List<Map<String, Number>>>path("layouts[0].moves")) {
+      double x = move.getOrDefault("x", Double.NaN).doubleValue();
+      double y = move.getOrDefault("y", Double.NaN).doubleValue();
       assertEquals(Math.rint(x), x);
       assertEquals(Math.rint(y), y);
-      double dx = ((Number) move.get("dx")).doubleValue();
-      double dy = ((Number) move.get("dy")).doubleValue();
-      assertTrue(Math.hypot(dx, dy) <= 15 + 1e-6, move.toString());
+      double dx = move.getOrDefault("dx", Double.NaN).doubleValue();
+      double dy = move.getOrDefault("dy", Double.NaN).doubleValue();
+      assertTrue(Math.hypot(dx, dy) <= 15 + 1e-6, "within the bound");
     }
     // The tuned layout is stored, and its odds by the confirming seed are those that were told.
     SERVICE.given().get(answer.<String>path("layouts[0].links.layout")).then().statusCode(200);
