@@ -99,6 +99,24 @@ public sealed interface Tint {
   }
 
   /**
+   * How much of something there is.
+   *
+   * @param ramp which scale of colours, from 0 up
+   * @param value 0 for the least (lightest) to 1 for the most (darkest)
+   */
+  record Level(int ramp, double value) implements Tint {
+
+    /**
+     * @throws IllegalArgumentException where the ramp is negative or the value outside 0 to 1
+     */
+    public Level {
+      if (ramp < 0 || !(value >= 0 && value <= 1)) {
+        throw new IllegalArgumentException("A level has a ramp from 0 and a value in 0 to 1.");
+      }
+    }
+  }
+
+  /**
    * Something without a colour of its own, in grey.
    *
    * @param place which of the greys, from 0 up

@@ -69,6 +69,12 @@ public final class Palette {
     {Rgb.of(0xD8B38C), Rgb.of(0xA9673A), Rgb.of(0x5A2311)},
   };
 
+  /** Amounts from little to much; lightness falls evenly with the place. */
+  private static final Rgb[][] LEVELS = {
+    {Rgb.of(0xF3F0E4), Rgb.of(0xA9C9B4), Rgb.of(0x4F93A0), Rgb.of(0x2A5683), Rgb.of(0x1C1F4E)},
+    {Rgb.of(0xF6F0E2), Rgb.of(0xE3BE8C), Rgb.of(0xC07A4C), Rgb.of(0x7E3A35), Rgb.of(0x3A1526)},
+  };
+
   /** Paper that glows, from the dark to the brightest; lightness rises evenly with the place. */
   private static final Rgb[] GLOW = {
     Rgb.of(0x0D1220),
@@ -140,6 +146,9 @@ public final class Palette {
     if (tint instanceof Tint.Shade shade) {
       Rgb ground = shade(shade.index(), shade.depth());
       return shade.ink() ? ground.contrasting(INK_CONTRAST) : ground;
+    }
+    if (tint instanceof Tint.Level level) {
+      return ramp(LEVELS[level.ramp() % LEVELS.length], level.value());
     }
     if (tint instanceof Tint.Neutral neutral) {
       Rgb ground = neutral(neutral.place());

@@ -60,6 +60,11 @@ public record Limits(
             meaning = "most work that one tuning may cost, as it is estimated before it begins")
         @DefaultValue("60000000")
         long tuningReleases,
+    @Stated(
+            unit = "swing",
+            meaning = "most swings of all releases together that one occupancy may follow")
+        @DefaultValue("1000000")
+        int occupancySwings,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -122,6 +127,7 @@ public record Limits(
       oddsRigs,
       tuningFigures,
       tuningReleases,
+      occupancySwings,
       listBytes,
       waitLongestS,
       waitingComputations,
