@@ -39,9 +39,11 @@ public final class DryRun {
           .optional("twinsId", ID, "The pair of twins.")
           .optional("basinId", ID, "The map.")
           .optional("oddsId", ID, "The odds.")
+          .optional("tuningId", ID, "The tuning.")
+          .optional("candidates", COUNT, "Layouts that the tuning may try.")
           .optional("window", new MapShape(WORK, 10, 20), "The map's window.")
           .optional("samples", COUNT, "Samples of the trace, or of each of the twins.")
-          .optional("releases", COUNT, "Releases of the list, or of the odds at most.")
+          .optional("releases", COUNT, "Releases of the list, or of odds or a tuning at most.")
           .optional(
               "releasesPerTile", COUNT, "Releases of each tile, which is asked for by itself.")
           .required(

@@ -52,6 +52,14 @@ public record Limits(
     @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
         @DefaultValue("64")
         int oddsRigs,
+    @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
+        @DefaultValue("60")
+        int tuningFigures,
+    @Stated(
+            unit = "release",
+            meaning = "most work that one tuning may cost, as it is estimated before it begins")
+        @DefaultValue("60000000")
+        long tuningReleases,
     @Stated(
             unit = "swing",
             meaning = "most swings of all releases together that one occupancy may follow")
@@ -117,6 +125,8 @@ public record Limits(
       settledReleases,
       oddsReleases,
       oddsRigs,
+      tuningFigures,
+      tuningReleases,
       occupancySwings,
       listBytes,
       waitLongestS,
