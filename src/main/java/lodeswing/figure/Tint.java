@@ -99,6 +99,25 @@ public sealed interface Tint {
   }
 
   /**
+   * A number by its place between the least and the greatest of a picture; one hue, from light to
+   * dark.
+   *
+   * @param place 0 (least, lightest) to 1 (greatest, darkest)
+   * @param ink whether a mark on it is meant
+   */
+  record Level(double place, boolean ink) implements Tint {
+
+    /**
+     * @throws IllegalArgumentException where the place lies outside 0 to 1
+     */
+    public Level {
+      if (!(place >= 0 && place <= 1)) {
+        throw new IllegalArgumentException("A level lies between 0 and 1.");
+      }
+    }
+  }
+
+  /**
    * Something without a colour of its own, in grey.
    *
    * @param place which of the greys, from 0 up

@@ -153,6 +153,23 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
     return makingReady() + releases * release() + rigs * each;
   }
 
+  /** The same once the layout is ready. */
+  public WorkCost madeReady() {
+    return new WorkCost(layout, true, preparingWork);
+  }
+
+  /**
+   * A piece of a sweep: single releases as in a list, tries of odds, and the pixels of a small map.
+   *
+   * @param runs how often single releases are followed
+   * @param settled whether until the bob has settled
+   * @param tries of all odds together, at most
+   * @param pixels of the map
+   */
+  public long sweepPiece(long runs, boolean settled, long tries, long pixels) {
+    return list(runs, settled) + (tries + pixels) * release();
+  }
+
   /**
    * Tells such work as two stages: making the layout ready, and the rest.
    *

@@ -79,6 +79,17 @@ public final class Palette {
     Rgb.of(0xF1F7BF)
   };
 
+  /** A number from the least to the greatest; lightness falls evenly with the place. */
+  private static final Rgb[] LEVELS = {
+    Rgb.of(0xF0EAD2),
+    Rgb.of(0xB9CDB4),
+    Rgb.of(0x7BAEA5),
+    Rgb.of(0x478A94),
+    Rgb.of(0x29647D),
+    Rgb.of(0x1A3D5E),
+    Rgb.of(0x131A36)
+  };
+
   /** How far an untrusted part is mixed towards the plate. */
   private static final double UNTRUSTED = 0.3;
 
@@ -140,6 +151,10 @@ public final class Palette {
     if (tint instanceof Tint.Shade shade) {
       Rgb ground = shade(shade.index(), shade.depth());
       return shade.ink() ? ground.contrasting(INK_CONTRAST) : ground;
+    }
+    if (tint instanceof Tint.Level level) {
+      Rgb ground = ramp(LEVELS, level.place());
+      return level.ink() ? ground.contrasting(INK_CONTRAST) : ground;
     }
     if (tint instanceof Tint.Neutral neutral) {
       Rgb ground = neutral(neutral.place());

@@ -1,5 +1,7 @@
 package lodeswing.analysis.basin;
 
+import lodeswing.core.window.PixelGrid;
+
 import java.util.function.DoubleConsumer;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;

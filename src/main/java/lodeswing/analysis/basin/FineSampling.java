@@ -1,5 +1,7 @@
 package lodeswing.analysis.basin;
 
+import lodeswing.core.window.BasinWindow;
+
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.random.RandomGenerator;

@@ -1,5 +1,9 @@
 package lodeswing.analysis.basin;
 
+import lodeswing.core.window.PixelGrid;
+
+import lodeswing.core.window.BasinWindow;
+
 import java.util.OptionalInt;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;

@@ -1,5 +1,7 @@
 package lodeswing.analysis.basin;
 
+import lodeswing.core.window.BasinWindow;
+
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;

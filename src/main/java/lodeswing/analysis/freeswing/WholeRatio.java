@@ -1,5 +1,7 @@
 package lodeswing.analysis.freeswing;
 
+import lodeswing.core.swing.SmallSwings;
+
 import java.util.ArrayList;
 import java.util.List;
 

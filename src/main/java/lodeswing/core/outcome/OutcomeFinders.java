@@ -8,6 +8,12 @@ import lodeswing.core.landscape.Landscape;
 /** Chooses who finds the ends of many releases. Immutable. */
 public final class OutcomeFinders {
 
+  /**
+   * Error of a step of releases that stand alone: they have no pixel and no hand that it may be
+   * measured against, so it is almost as small as that of traces.
+   */
+  public static final Tolerance ALONE = new Tolerance(1e-11, 1e-10);
+
   private final LaneProvider provider;
   private final LongConsumer drawn;
 

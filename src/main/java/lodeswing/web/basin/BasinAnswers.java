@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lodeswing.analysis.basin.BasinMap;
-import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.core.window.PixelGrid;
 import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.figure.Pattern;
 import lodeswing.render.Palette;

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import lodeswing.analysis.basin.BasinWindow;
+import lodeswing.core.window.BasinWindow;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;

@@ -7,7 +7,7 @@ import lodeswing.core.rig.TextbookLayout;
 import lodeswing.web.layout.LayoutDocument;
 
 /** The window that a map has where the request names none. */
-final class UsualWindow {
+public final class UsualWindow {
 
   /** On the bench the magnets fill about this part of the window's half width. */
   private static final double BENCH_ROOM = 1.6;
@@ -24,7 +24,7 @@ final class UsualWindow {
   private UsualWindow() {}
 
   /** Half of its side in the layout's unit of length, in two digits; its middle is the origin. */
-  static double halfWidth(LayoutDocument document) {
+  public static double halfWidth(LayoutDocument document) {
     if (document.layout() instanceof BenchLayout bench) {
       return rounded(halfWidth(bench) * document.shownPerUnit());
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import lodeswing.analysis.freeswing.RatioDesign;
-import lodeswing.analysis.freeswing.SmallSwings;
+import lodeswing.core.swing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.suspension.Cord;

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lodeswing.analysis.freeswing.RatioDesign;
-import lodeswing.analysis.freeswing.SmallSwings;
+import lodeswing.core.swing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.suspension.HookedBar;

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import lodeswing.analysis.freeswing.Parting;
-import lodeswing.analysis.freeswing.SmallSwings;
+import lodeswing.core.swing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
 import lodeswing.figure.Drawing;
 import lodeswing.job.ComputationKey;

@@ -6,7 +6,7 @@ import lodeswing.analysis.freeswing.FreePath;
 import lodeswing.analysis.freeswing.FreeSwing;
 import lodeswing.analysis.freeswing.Parting;
 import lodeswing.analysis.freeswing.PathEnd;
-import lodeswing.analysis.freeswing.SmallSwings;
+import lodeswing.core.swing.SmallSwings;
 import lodeswing.analysis.trace.Trace;
 import lodeswing.analysis.trace.TraceEvent;
 import lodeswing.analysis.trace.TraceResult;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
-import lodeswing.analysis.freeswing.SmallSwings;
+import lodeswing.core.swing.SmallSwings;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;
 import lodeswing.job.ComputationKey;

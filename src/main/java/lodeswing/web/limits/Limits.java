@@ -52,6 +52,14 @@ public record Limits(
     @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
         @DefaultValue("64")
         int oddsRigs,
+    @Stated(unit = "point", meaning = "most points of one sweep, of its quantities together")
+        @DefaultValue("900")
+        int sweepPoints,
+    @Stated(
+            unit = "release",
+            meaning = "most work of one sweep, as it is estimated before it begins")
+        @DefaultValue("100000000")
+        long sweepReleases,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -112,6 +120,8 @@ public record Limits(
       settledReleases,
       oddsReleases,
       oddsRigs,
+      sweepPoints,
+      sweepReleases,
       listBytes,
       waitLongestS,
       waitingComputations,

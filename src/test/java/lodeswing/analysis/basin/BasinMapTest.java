@@ -1,5 +1,9 @@
 package lodeswing.analysis.basin;
 
+import lodeswing.core.window.PixelGrid;
+
+import lodeswing.core.window.BasinWindow;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,5 +1,7 @@
 package lodeswing.analysis.freeswing;
 
+import lodeswing.core.swing.SmallSwings;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,0 +1,253 @@
+package lodeswing.web.sweep;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import lodeswing.analysis.sweep.LayoutFigures;
+import lodeswing.analysis.sweep.MapFigures;
+import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.landscape.Landscape;
+import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.rig.Release;
+import lodeswing.job.Computation;
+import lodeswing.job.ComputationKey;
+import lodeswing.job.Computations;
+import lodeswing.job.Stages;
+import lodeswing.job.WorkCost;
+import lodeswing.web.body.Numbers;
+import lodeswing.web.jobs.NeededResults;
+import lodeswing.web.landscape.Landscapes;
+import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.landscape.PreparingCost;
+import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.limits.Limits;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
+import lodeswing.web.restpoint.RestPlace;
+import org.springframework.stereotype.Component;
+
+/**
+ * The work behind sweeps. Each piece is a result of its own, kept as soon as it is there, so that a
+ * sweep goes on after a restart where it was, and sweeps that have points in common share them.
+ */
+@Component
+final class SweepComputations {
+
+  private static final String KIND = "sweep";
+  private static final String STILL = "A piece of the sweep is still being computed.";
+  private static final int PLANS = 20;
+
+  private final Landscapes landscapes;
+  private final PreparingCost preparing;
+  private final Computations computations;
+  private final NeededResults results;
+  private final OutcomeFinders finders;
+  private final Limits limits;
+  private final Cache<String, SweepGrid> grids =
+      Caffeine.newBuilder().executor(Runnable::run).maximumSize(PLANS).build();
+
+  SweepComputations(
+      Landscapes landscapes,
+      PreparingCost preparing,
+      Computations computations,
+      NeededResults results,
+      OutcomeFinders finders,
+      Limits limits) {
+    this.landscapes = landscapes;
+    this.preparing = preparing;
+    this.computations = computations;
+    this.results = results;
+    this.finders = finders;
+    this.limits = limits;
+  }
+
+  /** The points of a sweep. */
+  SweepGrid grid(SweepRequest request) {
+    return grids.get(request.sweepId(), id -> new SweepGrid(request));
+  }
+
+  /** The work for a sweep. */
+  Computation of(SweepRequest request) {
+    Computation work =
+        new Computation(
+                request.key(limits.followedS()),
+                KIND,
+                request.url(),
+                progress -> table(request, progress).written())
+            .remadeFrom(request.sweepId());
+    boolean there = computations.find(work.key().id()).isPresent();
+    return there || !work.key().current() ? work : work.costing(cost(request));
+  }
+
+  /** What a sweep costs, about, in releases; layouts that take too much are not computed. */
+  long cost(SweepRequest request) {
+    Set<String> seen = new HashSet<>();
+    return 1 + grid(request).pieces().stream().mapToLong(one -> cost(request, one, seen)).sum();
+  }
+
+  /** What a piece costs, making its layout ready if none before it does. */
+  private long cost(SweepRequest request, SweepGrid.Piece piece, Set<String> seen) {
+    if (preparing.of(piece.layout()) > limits.preparingWork()) {
+      return 0;
+    }
+    boolean first = seen.add(piece.layout().physicsKey());
+    WorkCost now = landscapes.costOf(piece.layout());
+    WorkCost cost = first ? now : now.madeReady();
+    long runs = (long) piece.points().size() * request.asked().runs();
+    long pixels = first ? (long) request.side() * request.side() : 0;
+    return cost.sweepPiece(runs, request.asked().settled(), 0, pixels);
+  }
+
+  private StoredSweep table(SweepRequest request, Computation.Progress progress) {
+    SweepGrid grid = grid(request);
+    List<SweepGrid.Piece> pieces = grid.pieces();
+    Set<String> seen = new HashSet<>();
+    long[] costs = pieces.stream().mapToLong(one -> cost(request, one, seen)).toArray();
+    Stages stages = new Stages(progress, costs);
+    Map<Integer, List<Object>> cells = new HashMap<>();
+    for (SweepGrid.Piece piece : pieces) {
+      Computation.Progress stage = stages.next();
+      stage.report(0);
+      fill(request, grid, piece, stage, cells);
+    }
+    int measured = new SweepColumns(request).all().size() - request.vary().size();
+    List<List<Object>> rows = new ArrayList<>();
+    for (int i = 0; i < grid.points().size(); i++) {
+      SweepGrid.Point point = grid.points().get(i);
+      List<Object> row = new ArrayList<>(point.values());
+      row.addAll(
+          cells.computeIfAbsent(i, k -> refused(measured, point.problem().orElse(""))));
+      rows.add(row);
+    }
+    return new StoredSweep(limits.followedS(), rows);
+  }
+
+  /** Cells without figures, and the reason. */
+  private static List<Object> refused(int measured, String reason) {
+    List<Object> cells = new ArrayList<>();
+    for (int k = 1; k < measured; k++) {
+      cells.add(Optional.empty());
+    }
+    cells.add(reason);
+    return cells;
+  }
+
+  private void fill(
+      SweepRequest request,
+      SweepGrid grid,
+      SweepGrid.Piece piece,
+      Computation.Progress progress,
+      Map<Integer, List<Object>> cells) {
+    try {
+      preparing.check(piece.layout(), LayoutPlace.STORED);
+      List<Release> releases =
+          request.releases()
+              ? piece.points().stream().map(i -> grid.points().get(i).release()).toList()
+              : List.of();
+      WorkCost cost = landscapes.costOf(piece.layout());
+      long pixels = (long) request.side() * request.side();
+      long alone =
+          cost.sweepPiece(
+              (long) releases.size() * request.asked().runs(), request.asked().settled(), 0, 0);
+      Stages stages = new Stages(progress, alone, cost.sweepPiece(0, false, 0, pixels));
+      StoredPiece found =
+          StoredPiece.read(
+              results.now(
+                  piece(request, piece.layout(), releases).alsoTelling(stages.next()), STILL));
+      Optional<MapFigures> map =
+          request.window().isPresent()
+              ? Optional.of(
+                  StoredPiece.readMap(
+                      results.now(
+                          map(request, piece.layout()).alsoTelling(stages.next()), STILL)))
+              : Optional.empty();
+      for (int k = 0; k < piece.points().size(); k++) {
+        int i = piece.points().get(k);
+        LayoutDocument layout = grid.points().get(i).layout().orElseThrow();
+        Optional<ReleaseFigures> release =
+            releases.isEmpty() ? Optional.empty() : Optional.of(found.releases().get(k));
+        cells.put(i, new PointCells(layout, found, release, map).of(request.measures()));
+      }
+    } catch (ProblemException e) {
+      if (e.code() != ProblemCode.TOO_COSTLY) {
+        throw e;
+      }
+      int measured = new SweepColumns(request).all().size() - request.vary().size();
+      String reason = e.code().code() + ": " + e.getMessage();
+      piece.points().forEach(i -> cells.put(i, refused(measured, reason)));
+    }
+  }
+
+  /** A piece, named by what moves alone: other sweeps and other labels share it. */
+  private Computation piece(SweepRequest request, LayoutDocument layout, List<Release> releases) {
+    ReleaseFigures.Asked asked = request.asked();
+    String listed =
+        releases.stream()
+            .flatMapToDouble(one -> DoubleStream.of(one.x(), one.y(), one.vx(), one.vy()))
+            .mapToObj(Numbers::shortest)
+            .collect(Collectors.joining(",", "[", "]"));
+    var key =
+        new ComputationKey(
+            "spc",
+            "sweep-piece|" + limits.followedS() + "|" + asked + "|" + listed + "|"
+                + layout.physicsKey(),
+            request.revision());
+    return new Computation(
+        key,
+        "sweep-piece",
+        request.url(),
+        progress -> {
+          WorkCost cost = landscapes.costOf(layout);
+          long all = cost.sweepPiece((long) releases.size() * asked.runs(), asked.settled(), 0, 0);
+          Stages stages = cost.stages(progress, all);
+          Landscape landscape = landscapes.of(layout, LayoutPlace.STORED, stages.next());
+          return new StoredPiece(
+                  landscape.restPoints().list().stream().map(RestPlace::of).toList(),
+                  LayoutFigures.of(landscape),
+                  ReleaseFigures.of(
+                      landscape,
+                      releases,
+                      asked,
+                      finders,
+                      limits.followedS(),
+                      stages.next()::report))
+              .written();
+        });
+  }
+
+  private Computation map(SweepRequest request, LayoutDocument layout) {
+    var window = request.window().orElseThrow();
+    var key =
+        new ComputationKey(
+            "smp",
+            "sweep-map|" + limits.followedS() + "|" + request.canonical().object("map").toJson() + "|"
+                + layout.physicsKey(),
+            request.revision());
+    return new Computation(
+        key,
+        "sweep-map",
+        request.url(),
+        progress -> {
+          WorkCost cost = landscapes.costOf(layout);
+          long pixels = (long) request.side() * request.side();
+          Stages stages = cost.stages(progress, cost.map(pixels, false));
+          Landscape landscape = landscapes.of(layout, LayoutPlace.STORED, stages.next());
+          return StoredPiece.written(
+              MapFigures.of(
+                  landscape,
+                  window,
+                  request.side(),
+                  finders,
+                  limits.followedS(),
+                  stages.next()::report));
+        });
+  }
+}

@@ -1,0 +1,155 @@
+package lodeswing.web.sweep;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.job.ComputationKey;
+import lodeswing.web.basin.UsualWindow;
+import lodeswing.web.body.Body;
+import lodeswing.web.jobs.Revised;
+import lodeswing.web.layout.LayoutDocument;
+
+/**
+ * A sweep as it is asked for, in the layout's own units, with every value and default written out.
+ *
+ * @param layout the layout whose figures vary
+ * @param canonical vary and measures; release, hand and map where a measure needs them
+ * @param revision of the engine that answers
+ */
+record SweepRequest(LayoutDocument layout, Body canonical, int revision)
+    implements Revised<SweepRequest> {
+
+  private static final String KIND = "sweep";
+  private static final String MAP = "map";
+
+  /** From a body that {@link SweepShapes} and {@link SweepReview#shapes} find no fault with. */
+  static SweepRequest of(LayoutDocument layout, Body sent) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    List<SweptQuantity> vary = sent.objects("vary").stream().map(SweptQuantity::of).toList();
+    members.put("vary", vary.stream().map(SweptQuantity::body).toList());
+    List<MeasuredFigure> measures =
+        sent.objects("measures").stream().map(MeasuredFigure::of).toList();
+    members.put("measures", measures.stream().map(MeasuredFigure::body).toList());
+    if (measures.stream().anyMatch(one -> one.measure().needsRelease())) {
+      members.put("release", release(sent));
+    }
+    if (measures.stream().anyMatch(one -> one.measure().of() == SweepMeasure.Of.MAP)) {
+      members.put(MAP, map(layout, sent));
+    }
+    return new SweepRequest(layout, Body.of(members), ComputationKey.ENGINE_REVISION);
+  }
+
+  private static Body release(Body sent) {
+    Optional<Body> given = sent.findObject("release");
+    Map<String, Object> release = new LinkedHashMap<>();
+    for (String name : List.of("x", "y", "vx", "vy")) {
+      release.put(name, given.map(body -> body.findNumber(name).orElse(0)).orElse(0.0));
+    }
+    return Body.of(release);
+  }
+
+  private static Body map(LayoutDocument layout, Body sent) {
+    Body given = sent.findObject(MAP).orElseGet(() -> Body.of(Map.of()));
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("x", given.findNumber("x").orElse(0));
+    map.put("y", given.findNumber("y").orElse(0));
+    map.put(
+        "halfWidth", given.findNumber("halfWidth").orElseGet(() -> UsualWindow.halfWidth(layout)));
+    map.put("side", given.findNumber("side").orElse(SweepShapes.USUAL_SIDE));
+    return Body.of(map);
+  }
+
+  /** What is stored under the sweep's id. */
+  Body stored() {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("layoutId", layout.layoutId());
+    members.putAll(canonical.members());
+    return Body.of(members);
+  }
+
+  /** Names this sweep, labels included. */
+  String sweepId() {
+    return sweepKey().id();
+  }
+
+  private ComputationKey sweepKey() {
+    return new ComputationKey("swp", KIND + "|" + stored().toJson(), revision);
+  }
+
+  /** The same, of the revision that an id was made under. */
+  SweepRequest asNamed(String sweepId) {
+    return new SweepRequest(layout, canonical, sweepKey().revisionOf(sweepId));
+  }
+
+  @Override
+  public SweepRequest today() {
+    return new SweepRequest(layout, canonical, ComputationKey.ENGINE_REVISION);
+  }
+
+  @Override
+  public String url() {
+    return "/v1/sweeps/" + sweepId();
+  }
+
+  /** Names the table; its pieces have names of their own, without labels. */
+  ComputationKey key(double followed) {
+    return new ComputationKey("swt", KIND + "|" + followed + "|" + stored().toJson(), revision);
+  }
+
+  boolean bench() {
+    return layout.model().equals("bench");
+  }
+
+  List<SweptQuantity> vary() {
+    return canonical.objects("vary").stream().map(SweptQuantity::of).toList();
+  }
+
+  List<MeasuredFigure> measures() {
+    return canonical.objects("measures").stream().map(MeasuredFigure::of).toList();
+  }
+
+  int points() {
+    return vary().stream().mapToInt(one -> one.values().size()).reduce(1, Math::multiplyExact);
+  }
+
+  private boolean asks(SweepMeasure measure) {
+    return measures().stream().anyMatch(one -> one.measure() == measure);
+  }
+
+  /** Whether each point has a release. */
+  boolean releases() {
+    return canonical.has("release");
+  }
+
+  /** What is asked of each release. */
+  ReleaseFigures.Asked asked() {
+    boolean settled = asks(SweepMeasure.SETTLED);
+    boolean sure = asks(SweepMeasure.SURE);
+    return new ReleaseFigures.Asked(
+        settled || sure || asks(SweepMeasure.OUTCOME) || asks(SweepMeasure.SEALED), settled, sure);
+  }
+
+  /** The release of every point, as far as it does not vary. */
+  Body release() {
+    return canonical.object("release");
+  }
+
+  /** The window of the small map, in SI, where there is one. */
+  Optional<BasinWindow> window() {
+    double unit = 1 / layout.shownPerUnit();
+    return canonical
+        .findObject(MAP)
+        .map(
+            map ->
+                new BasinWindow(
+                    map.number("x") * unit, map.number("y") * unit, map.number("halfWidth") * unit));
+  }
+
+  /** Pixels along the side of the map; 0 where there is none. */
+  int side() {
+    return canonical.findObject(MAP).map(map -> (int) map.number("side")).orElse(0);
+  }
+}
