@@ -114,8 +114,7 @@ public final class SweepLinesFigure {
 
   private static void tick(double x, double top, double bottom, String name, List<Shape> parts) {
     parts.add(SweepSheet.line(x, top, x, bottom, SweepSheet.grid()));
-    parts.add(
-        SweepSheet.text(name, x, bottom + 15, SweepSheet.TICK, Anchor.MIDDLE, Tint.Role.INK));
+    parts.add(SweepSheet.text(name, x, bottom + 15, SweepSheet.TICK, Anchor.MIDDLE, Tint.Role.INK));
   }
 
   private void numbers(SweepPicture.Panel.Numbers panel, double top, List<Shape> parts) {
@@ -177,8 +176,7 @@ public final class SweepLinesFigure {
     return runs;
   }
 
-  private void band(
-      SweepPicture.Panel.Numbers panel, int[] run, Scale scale, List<Shape> parts) {
+  private void band(SweepPicture.Panel.Numbers panel, int[] run, Scale scale, List<Shape> parts) {
     int count = run[1] - run[0] + 1;
     Tint tint = new Tint.Level(0.22, false);
     if (count == 1) {
@@ -204,8 +202,7 @@ public final class SweepLinesFigure {
     parts.add(new Shape.Polygon(new Points(xs, ys), Style.filled(tint)));
   }
 
-  private void curve(
-      SweepPicture.Panel.Numbers panel, int[] run, Scale scale, List<Shape> parts) {
+  private void curve(SweepPicture.Panel.Numbers panel, int[] run, Scale scale, List<Shape> parts) {
     int count = run[1] - run[0] + 1;
     double[] xs = new double[count];
     double[] ys = new double[count];
@@ -230,16 +227,13 @@ public final class SweepLinesFigure {
       double y = top + (row + 0.5) * ROW;
       boolean rest = row == MOST_ROWS - 1 && panel.kinds().size() > MOST_ROWS;
       String name =
-          rest
-              ? (panel.kinds().size() - MOST_ROWS + 1) + " others"
-              : panel.kinds().get(row).name();
+          rest ? (panel.kinds().size() - MOST_ROWS + 1) + " others" : panel.kinds().get(row).name();
       List<String> lines =
           TextLines.wrapped(name, SweepSheet.TICK, LEFT - SweepSheet.MARGIN - 10, 2);
       double baseline = y + 4 - (lines.size() - 1) * 6.5;
       for (String line : lines) {
         parts.add(
-            SweepSheet.text(
-                line, LEFT - 8, baseline, SweepSheet.TICK, Anchor.END, Tint.Role.INK));
+            SweepSheet.text(line, LEFT - 8, baseline, SweepSheet.TICK, Anchor.END, Tint.Role.INK));
         baseline += 13;
       }
       parts.add(SweepSheet.line(LEFT, y, RIGHT, y, SweepSheet.grid()));

@@ -118,7 +118,8 @@ public final class SweepMapFigure {
   }
 
   private static String named(SweepPicture.Axis axis, int i) {
-    String name = axis.places().isEmpty() ? axis.values().get(i) : SweepSheet.figure(axis.places().get(i));
+    String name =
+        axis.places().isEmpty() ? axis.values().get(i) : SweepSheet.figure(axis.places().get(i));
     return name.length() <= 10 ? name : name.substring(0, 9) + "…";
   }
 
@@ -154,8 +155,7 @@ public final class SweepMapFigure {
         cells.add(nothing(left(i), upper(i), cell, cellHeight));
       } else {
         SweepPicture.Kind of = panel.kinds().get(kind);
-        cells.add(
-            SweepSheet.box(left(i), upper(i), cell, cellHeight, Style.filled(of.ground())));
+        cells.add(SweepSheet.box(left(i), upper(i), cell, cellHeight, Style.filled(of.ground())));
         if (least >= LEAST_MARKED) {
           cells.add(
               new Shape.Symbol(
@@ -174,8 +174,7 @@ public final class SweepMapFigure {
       SweepPicture.Kind kind = panel.kinds().get(k);
       legend.add(SweepSheet.box(LEGEND, y, 26, 18, Style.filled(kind.ground())));
       legend.add(
-          new Shape.Symbol(
-              kind.mark(), LEGEND + 13, -y - 9, 10, 0, Style.filled(kind.ink())));
+          new Shape.Symbol(kind.mark(), LEGEND + 13, -y - 9, 10, 0, Style.filled(kind.ink())));
       entries.add(
           new LegendEntry(
               new LegendEntry.Swatch.Sign(kind.mark(), 10, Style.filled(kind.ground()), ""),
@@ -193,8 +192,7 @@ public final class SweepMapFigure {
     for (String line :
         TextLines.wrapped(
             words, SweepSheet.TEXT, SweepSheet.WIDTH - SweepSheet.MARGIN - LEGEND, 3)) {
-      legend.add(
-          SweepSheet.text(line, LEGEND, y, SweepSheet.TEXT, Anchor.START, Tint.Role.INK));
+      legend.add(SweepSheet.text(line, LEGEND, y, SweepSheet.TEXT, Anchor.START, Tint.Role.INK));
       y += 16;
     }
     return y;
@@ -218,8 +216,7 @@ public final class SweepMapFigure {
     return name("nothing to tell", y, legend);
   }
 
-  private double numbers(
-      SweepPicture.Panel.Numbers panel, List<Shape> cells, List<Shape> legend) {
+  private double numbers(SweepPicture.Panel.Numbers panel, List<Shape> cells, List<Shape> legend) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     boolean gaps = false;
@@ -236,11 +233,7 @@ public final class SweepMapFigure {
         double place = high > low ? (figure - low) / (high - low) : 0.5;
         cells.add(
             SweepSheet.box(
-                left(i),
-                upper(i),
-                cell,
-                cellHeight,
-                Style.filled(new Tint.Level(place, false))));
+                left(i), upper(i), cell, cellHeight, Style.filled(new Tint.Level(place, false))));
       }
     }
     double y = heading(panel.words(), legend);
@@ -256,16 +249,11 @@ public final class SweepMapFigure {
       double place = 1 - (k + 0.5) / STEPS;
       legend.add(
           SweepSheet.box(
-              LEGEND,
-              top + k * tall,
-              26,
-              tall + 0.5,
-              Style.filled(new Tint.Level(place, false))));
+              LEGEND, top + k * tall, 26, tall + 0.5, Style.filled(new Tint.Level(place, false))));
     }
     for (int k = 0; k <= 4; k++) {
       double y = top + 200 * (1 - k / 4.0);
-      legend.add(
-          SweepSheet.line(LEGEND + 26, y, LEGEND + 31, y, Stroke.solid(Tint.Role.INK, 1)));
+      legend.add(SweepSheet.line(LEGEND + 26, y, LEGEND + 31, y, Stroke.solid(Tint.Role.INK, 1)));
       legend.add(
           SweepSheet.text(
               SweepSheet.figure(low + k / 4.0 * (high - low)),

@@ -72,12 +72,7 @@ final class SweepSheet {
 
   static Shape mark(SweepPicture.Kind kind, double x, double y, double size) {
     return new Shape.Symbol(
-        kind.mark(),
-        x,
-        -y,
-        size,
-        0,
-        Style.of(kind.ground(), Stroke.solid(Tint.Role.INK, 0.9)));
+        kind.mark(), x, -y, size, 0, Style.of(kind.ground(), Stroke.solid(Tint.Role.INK, 0.9)));
   }
 
   static Stroke grid() {

@@ -1,12 +1,11 @@
 package lodeswing.analysis.basin;
 
-import lodeswing.core.window.PixelGrid;
-
 import java.util.function.DoubleConsumer;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * Where the release from each pixel ends, and from when that was certain.

@@ -1,7 +1,5 @@
 package lodeswing.analysis.basin;
 
-import lodeswing.core.window.BasinWindow;
-
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.random.RandomGenerator;
@@ -13,6 +11,7 @@ import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
 import lodeswing.core.statistics.ScalingLaw;
 import lodeswing.core.statistics.UncertaintySampling;
+import lodeswing.core.window.BasinWindow;
 
 /**
  * The uncertainty exponent of a window at distances below the pixels of a map.

@@ -1,14 +1,12 @@
 package lodeswing.analysis.basin;
 
-import lodeswing.core.window.PixelGrid;
-
-import lodeswing.core.window.BasinWindow;
-
 import java.util.OptionalInt;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * What a map of a window names as the end of one release, without the map.

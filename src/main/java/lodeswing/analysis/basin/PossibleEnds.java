@@ -1,7 +1,5 @@
 package lodeswing.analysis.basin;
 
-import lodeswing.core.window.BasinWindow;
-
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +8,7 @@ import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
 
 /**
  * Which special ends the releases at rest of a window can have.

@@ -1,9 +1,8 @@
 package lodeswing.analysis.freeswing;
 
-import lodeswing.core.swing.SmallSwings;
-
 import java.util.ArrayList;
 import java.util.List;
+import lodeswing.core.swing.SmallSwings;
 
 /**
  * Two whole numbers of swings that take the same time, or nearly: y swings along y while x go along

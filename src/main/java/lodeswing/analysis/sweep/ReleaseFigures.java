@@ -15,7 +15,8 @@ import lodeswing.core.rig.Release;
 import lodeswing.core.swing.SmallSwings;
 
 /**
- * What a sweep measures of one release.
+ * What a sweep measures of one release, on the path that a trace of it takes: a point tells what a
+ * single request for its outcome tells.
  *
  * @param end a rest point's index, or a code of {@link Ends}
  * @param sealedAt when that was certain; NaN where it never was
@@ -68,18 +69,15 @@ public record ReleaseFigures(
       OutcomeFinders finders,
       double longest,
       DoubleConsumer progress) {
-    Tolerance alone = OutcomeFinders.ALONE;
-    SharedFinder first =
-        asked.settled()
-            ? finders.settling(landscape, alone, longest)
-            : finders.of(landscape, alone, longest);
+    Tolerance own = Tolerance.TRACE;
+    SharedFinder first = finders.single(landscape, own, longest, asked.settled());
     double half = asked.sure() ? 0.5 : 1;
     Ends none = new Ends(releases.size());
     Ends ends = asked.followed() ? find(first, releases, f -> progress.accept(half * f)) : none;
     Ends again = none;
     if (asked.sure()) {
-      var tighter = new Tolerance(TIGHTER * alone.absolute(), TIGHTER * alone.relative());
-      SharedFinder second = finders.of(landscape, tighter, longest);
+      var tighter = new Tolerance(TIGHTER * own.absolute(), TIGHTER * own.relative());
+      SharedFinder second = finders.single(landscape, tighter, longest, false);
       again = find(second, releases, f -> progress.accept(half + half * f));
     }
     List<ReleaseFigures> figures = new ArrayList<>();

@@ -8,12 +8,6 @@ import lodeswing.core.landscape.Landscape;
 /** Chooses who finds the ends of many releases. Immutable. */
 public final class OutcomeFinders {
 
-  /**
-   * Error of a step of releases that stand alone: they have no pixel and no hand that it may be
-   * measured against, so it is almost as small as that of traces.
-   */
-  public static final Tolerance ALONE = new Tolerance(1e-11, 1e-10);
-
   private final LaneProvider provider;
   private final LongConsumer drawn;
 
@@ -83,6 +77,20 @@ public final class OutcomeFinders {
             tolerance,
             longest,
             true));
+  }
+
+  /**
+   * A finder that follows one release at a time on the path that a trace of it takes, so that ends
+   * and times are those of a trace to the bit; some hundred times slower than the others.
+   *
+   * @param landscape the layout made ready
+   * @param tolerance error allowed for a step; {@link Tolerance#TRACE} for a trace's own path
+   * @param longest how long a release is followed at most, positive [s on the bench]
+   * @param untilSettled whether to follow each until the bob has settled
+   */
+  public SharedFinder single(
+      Landscape landscape, Tolerance tolerance, double longest, boolean untilSettled) {
+    return counted(new ScalarOutcomeFinder(landscape, tolerance, longest, untilSettled));
   }
 
   private SharedFinder counted(SharedFinder finder) {

@@ -3,11 +3,11 @@ package lodeswing.web.basin;
 import java.util.List;
 import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.BasinSurveyor;
-import lodeswing.core.window.PixelGrid;
 import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.window.PixelGrid;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.Stages;
@@ -122,7 +122,8 @@ final class BasinComputations {
     boolean tiled = side == BasinAnswers.TILE_SIZE || side == 2 * BasinAnswers.TILE_SIZE;
     Computation square =
         tiled ? tile(request, new TilePlace(0, 0, 0), side, false) : preview(request, side, side);
-    return MapFile.read(results.now(square.alsoTelling(progress), "The map is still being computed."));
+    return MapFile.read(
+        results.now(square.alsoTelling(progress), "The map is still being computed."));
   }
 
   private static String settling(boolean settled) {

@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
@@ -31,6 +32,9 @@ final class OutcomeListComputations {
   private static final String KIND = "outcomes";
 
   private static final String REQUEST_KIND = "outcomes-request";
+
+  /** A single release has no pixel that an error may be measured against: as traces, almost. */
+  private static final Tolerance TOLERANCE = new Tolerance(1e-11, 1e-10);
 
   private final ResultStore store;
   private final LayoutStore layouts;
@@ -123,8 +127,8 @@ final class OutcomeListComputations {
     double[] releases = list.inSi();
     SharedFinder finder =
         list.settled()
-            ? finders.settling(landscape, OutcomeFinders.ALONE, limits.followedS())
-            : finders.of(landscape, OutcomeFinders.ALONE, limits.followedS());
+            ? finders.settling(landscape, TOLERANCE, limits.followedS())
+            : finders.of(landscape, TOLERANCE, limits.followedS());
     Ends ends =
         new ParallelOutcomes(finder)
             .find(

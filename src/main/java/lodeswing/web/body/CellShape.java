@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
-/** A cell of an answer's table: a number, a text, a flag, or null where there is nothing to tell. */
+/**
+ * A cell of an answer's table: a number, a text, a flag, or null where there is nothing to tell.
+ */
 public record CellShape() implements Shape {
 
   /** Never sent: tables are answers. */

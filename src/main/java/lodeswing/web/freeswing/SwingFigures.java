@@ -2,9 +2,9 @@ package lodeswing.web.freeswing;
 
 import java.util.OptionalDouble;
 import lodeswing.analysis.freeswing.FreeSwing;
-import lodeswing.core.swing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
 import lodeswing.core.rig.Release;
+import lodeswing.core.swing.SmallSwings;
 
 /** The figures of a free swing that formulas tell, for one request. */
 final class SwingFigures {

@@ -167,7 +167,8 @@ public final class LayoutOverrides {
     Map<String, String> kept = new LinkedHashMap<>(arranged);
     kept.keySet().retainAll(names);
     Body base = arrangement.changed(kept, new FaultList());
-    Map<String, List<OverrideTarget>> own = kept.equals(arranged) ? targets : OverrideTarget.of(base);
+    Map<String, List<OverrideTarget>> own =
+        kept.equals(arranged) ? targets : OverrideTarget.of(base);
     ObjectNode tree = base.toTree();
     List<String> inOrder = inOrder(names).stream().filter(written::containsKey).toList();
     inOrder.forEach(

@@ -122,8 +122,7 @@ final class LayoutSweepController {
   ResponseEntity<byte[]> getLayoutSweep(@PathVariable String layoutId, HttpServletRequest request) {
     LayoutQuery read = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = read.parameters();
-    Representation form =
-        Negotiation.chooseForCell(request, query, OFFERED, SweepReplies.VALUE);
+    Representation form = Negotiation.chooseForCell(request, query, OFFERED, SweepReplies.VALUE);
     var review = new SweepReview(read.layout(), body(query), LayoutPlace.ADDRESS);
     SweepRequest asked = review.request(limits);
     Computation work = computations.of(asked);

@@ -161,8 +161,7 @@ final class SweepAnswers {
       throw new ProblemException(
           ProblemCode.INVALID_REQUEST,
           "The sweep has no such row.",
-          List.of(
-              new Fault("?row", "is " + row + "; rows go from 1 to " + table.rows().size())));
+          List.of(new Fault("?row", "is " + row + "; rows go from 1 to " + table.rows().size())));
     }
     Object cell = table.rows().get(row - 1).get(column);
     return cell instanceof Optional<?> ? table.problem(row - 1).orElse(NONE) : cell;

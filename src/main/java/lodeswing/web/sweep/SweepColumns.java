@@ -23,7 +23,8 @@ final class SweepColumns {
               SweepColumn.Part.QUANTITY));
     }
     request.measures().forEach(this::add);
-    columns.add(new SweepColumn(PROBLEM, PROBLEM, "why there is none", "", SweepColumn.Part.PROBLEM));
+    columns.add(
+        new SweepColumn(PROBLEM, PROBLEM, "why there is none", "", SweepColumn.Part.PROBLEM));
   }
 
   List<SweepColumn> all() {

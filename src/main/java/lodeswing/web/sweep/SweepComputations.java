@@ -78,7 +78,7 @@ final class SweepComputations {
   Computation of(SweepRequest request) {
     Computation work =
         new Computation(
-                request.key(limits.followedS()),
+                request.key(limits),
                 KIND,
                 request.url(),
                 progress -> table(request, progress).written())
@@ -123,11 +123,10 @@ final class SweepComputations {
     for (int i = 0; i < grid.points().size(); i++) {
       SweepGrid.Point point = grid.points().get(i);
       List<Object> row = new ArrayList<>(point.values());
-      row.addAll(
-          cells.computeIfAbsent(i, k -> refused(measured, point.problem().orElse(""))));
+      row.addAll(cells.computeIfAbsent(i, k -> refused(measured, point.problem().orElse(""))));
       rows.add(row);
     }
-    return new StoredSweep(limits.followedS(), rows);
+    return new StoredSweep(limits.durationS(), rows);
   }
 
   /** Cells without figures, and the reason. */
@@ -166,8 +165,7 @@ final class SweepComputations {
           request.window().isPresent()
               ? Optional.of(
                   StoredPiece.readMap(
-                      results.now(
-                          map(request, piece.layout()).alsoTelling(stages.next()), STILL)))
+                      results.now(map(request, piece.layout()).alsoTelling(stages.next()), STILL)))
               : Optional.empty();
       for (int k = 0; k < piece.points().size(); k++) {
         int i = piece.points().get(k);
@@ -197,7 +195,13 @@ final class SweepComputations {
     var key =
         new ComputationKey(
             "spc",
-            "sweep-piece|" + limits.followedS() + "|" + asked + "|" + listed + "|"
+            "sweep-piece|"
+                + limits.followedS()
+                + "|"
+                + asked
+                + "|"
+                + listed
+                + "|"
                 + layout.physicsKey(),
             request.revision());
     return new Computation(
@@ -217,7 +221,7 @@ final class SweepComputations {
                       releases,
                       asked,
                       finders,
-                      limits.followedS(),
+                      limits.durationS(),
                       stages.next()::report))
               .written();
         });
@@ -228,7 +232,11 @@ final class SweepComputations {
     var key =
         new ComputationKey(
             "smp",
-            "sweep-map|" + limits.followedS() + "|" + request.canonical().object("map").toJson() + "|"
+            "sweep-map|"
+                + limits.followedS()
+                + "|"
+                + request.canonical().object("map").toJson()
+                + "|"
                 + layout.physicsKey(),
             request.revision());
     return new Computation(

@@ -69,8 +69,7 @@ final class SweepController {
     QueryParameters query =
         QueryParameters.read(
             request, DRY_RUN, SweepReplies.VALUE, SweepReplies.COLUMN, SweepReplies.ROW);
-    Representation form =
-        Negotiation.chooseForCell(request, query, DOCUMENT, SweepReplies.VALUE);
+    Representation form = Negotiation.chooseForCell(request, query, DOCUMENT, SweepReplies.VALUE);
     Body sent = BodyReader.read(body == null ? new byte[0] : body, SweepShapes.REQUEST);
     LayoutDocument layout =
         sent.findObject("layout")
@@ -106,8 +105,7 @@ final class SweepController {
         "",
         request,
         DOCUMENT,
-        QueryParameters.read(
-            request, SweepReplies.VALUE, SweepReplies.COLUMN, SweepReplies.ROW));
+        QueryParameters.read(request, SweepReplies.VALUE, SweepReplies.COLUMN, SweepReplies.ROW));
   }
 
   @GetMapping("/v1/sweeps/{sweepId}/plot")

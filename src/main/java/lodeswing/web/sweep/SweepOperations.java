@@ -13,7 +13,6 @@ import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
-import lodeswing.web.openapi.PendingAnswer;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -21,6 +20,7 @@ import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
+import lodeswing.web.openapi.PendingAnswer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -148,8 +148,7 @@ class SweepOperations {
             new TextShape(60),
             "The layout's id.",
             samples.get(SAMPLE).document().layoutId()));
-    all.add(
-        new ParameterText("vary", false, new TextShape(80), "The quantity.", "gapMm", true));
+    all.add(new ParameterText("vary", false, new TextShape(80), "The quantity.", "gapMm", true));
     all.add(parameter("from", SweepShapes.FIGURE, "Its first value.", "25"));
     all.add(parameter("to", SweepShapes.FIGURE, "Its last value.", "40"));
     all.add(parameter("steps", SweepShapes.STEPS, "How many values, both ends among them.", "4"));
@@ -178,8 +177,7 @@ class SweepOperations {
     all.add(parameter("vx", SweepShapes.SPEED, "Push along x.", "0"));
     all.add(parameter("vy", SweepShapes.SPEED, "Push along y.", "0"));
     all.add(
-        parameter(
-            "halfWidth", SweepShapes.HALF_WIDTH, "Half of the small map's window.", "80"));
+        parameter("halfWidth", SweepShapes.HALF_WIDTH, "Half of the small map's window.", "80"));
     all.add(parameter("side", SweepShapes.SIDE, "Pixels along the side of the small map.", "64"));
     all.add(pixels());
     all.add(value());

@@ -125,10 +125,7 @@ final class SweepPlot {
 
   /** Without the kinds that no point has. */
   private static SweepPicture.Panel onlyThose(
-      String words,
-      List<String> order,
-      Map<String, SweepPicture.Kind> kinds,
-      List<Integer> which) {
+      String words, List<String> order, Map<String, SweepPicture.Kind> kinds, List<Integer> which) {
     List<Integer> kept = which.stream().filter(k -> k >= 0).distinct().sorted().toList();
     List<SweepPicture.Kind> shown = new ArrayList<>();
     for (int k : kept) {

@@ -40,7 +40,8 @@ final class SweepReplies {
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG -> Reply.of(form, SvgWriter.write(plot(answers, query)).getBytes(StandardCharsets.UTF_8));
+      case SVG ->
+          Reply.of(form, SvgWriter.write(plot(answers, query)).getBytes(StandardCharsets.UTF_8));
       case PNG -> Reply.of(form, PngWriter.write(plot(answers, query), query.get(PIXELS)));
       default -> Reply.ofResult(form, answers.json(), request.revision());
     };

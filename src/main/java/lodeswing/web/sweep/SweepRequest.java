@@ -11,6 +11,7 @@ import lodeswing.web.basin.UsualWindow;
 import lodeswing.web.body.Body;
 import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.limits.Limits;
 
 /**
  * A sweep as it is asked for, in the layout's own units, with every value and default written out.
@@ -95,7 +96,8 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
   }
 
   /** Names the table; its pieces have names of their own, without labels. */
-  ComputationKey key(double followed) {
+  ComputationKey key(Limits limits) {
+    String followed = limits.durationS() + "|" + limits.followedS();
     return new ComputationKey("swt", KIND + "|" + followed + "|" + stored().toJson(), revision);
   }
 
@@ -145,7 +147,9 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
         .map(
             map ->
                 new BasinWindow(
-                    map.number("x") * unit, map.number("y") * unit, map.number("halfWidth") * unit));
+                    map.number("x") * unit,
+                    map.number("y") * unit,
+                    map.number("halfWidth") * unit));
   }
 
   /** Pixels along the side of the map; 0 where there is none. */

@@ -186,7 +186,8 @@ final class SweepReview {
       return;
     }
     List<SweptQuantity> vary = request.vary();
-    int longest = vary.size() > 1 && vary.get(1).values().size() > vary.get(0).values().size() ? 1 : 0;
+    int longest =
+        vary.size() > 1 && vary.get(1).values().size() > vary.get(0).values().size() ? 1 : 0;
     double share = (double) limits.sweepReleases() / cost;
     long allowed = (long) (share * vary.get(longest).values().size());
     String detail =
@@ -247,7 +248,8 @@ final class SweepReview {
         faults.add(at(pointer), word + " is there already; ask once");
       }
       if (layout.model().equals("textbook") && !figure.measure().inTextbook()) {
-        faults.add(at(pointer), word + " is no measure of a textbook layout, whose bob has no size");
+        faults.add(
+            at(pointer), word + " is no measure of a textbook layout, whose bob has no size");
       }
       label(figure, pointer);
     }
@@ -309,7 +311,11 @@ final class SweepReview {
         String member = sent.objects("vary").get(i).has("values") ? "/values/" + k : "/from";
         faults.add(
             at("/vary/" + i + member),
-            "gives " + quantity.name() + " " + SweptQuantity.written(value) + ", which "
+            "gives "
+                + quantity.name()
+                + " "
+                + SweptQuantity.written(value)
+                + ", which "
                 + wrong.get());
         told++;
       }

@@ -129,7 +129,8 @@ final class SweepShapes {
           .optional("release", RELEASE, "The release of every point, where it does not vary.")
           .optional("map", MAP, "The small map.")
           .required("columns", new ListShape(TEXT, 1, 50), "Names of the columns.")
-          .required("units", new MapShape(TEXT, 50, 300), "Units by column; none for plain numbers.")
+          .required(
+              "units", new MapShape(TEXT, 50, 300), "Units by column; none for plain numbers.")
           .required(
               "rows",
               new ListShape(new ListShape(CELL, 1, 50), 1, MOST_VALUES),

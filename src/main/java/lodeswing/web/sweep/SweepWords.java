@@ -27,9 +27,7 @@ final class SweepWords {
         table.shown().stream().map(c -> table.columns().get(c).words()).limit(3).toList();
     List<String> over =
         request.vary().stream().map(quantity -> quantity.words(request.bench())).toList();
-    return request
-        .layout()
-        .heading(String.join(", ", what) + " by " + String.join(" and ", over));
+    return request.layout().heading(String.join(", ", what) + " by " + String.join(" and ", over));
   }
 
   /** The whole. */
@@ -124,13 +122,11 @@ final class SweepWords {
     int last = -1;
     int all = 0;
     for (int row = 0; row <= table.rows().size(); row++) {
-      Optional<String> word =
-          row < table.rows().size() ? table.word(row, column) : Optional.of("");
+      Optional<String> word = row < table.rows().size() ? table.word(row, column) : Optional.of("");
       if (word.isEmpty()) {
         continue;
       }
-      if (begun >= 0
-          && (row == table.rows().size() || !word.equals(table.word(begun, column)))) {
+      if (begun >= 0 && (row == table.rows().size() || !word.equals(table.word(begun, column)))) {
         all++;
         if (runs.size() < MOST_RUNS) {
           runs.add(run(begun, last, column));
@@ -171,7 +167,12 @@ final class SweepWords {
     List<String> said =
         sorted.stream()
             .limit(MOST_RUNS)
-            .map(one -> one.getKey() + " at " + one.getValue() + (one.getValue() == 1 ? " point" : " points"))
+            .map(
+                one ->
+                    one.getKey()
+                        + " at "
+                        + one.getValue()
+                        + (one.getValue() == 1 ? " point" : " points"))
             .toList();
     return said.isEmpty()
         ? name + ": nothing to tell at any point."
@@ -202,12 +203,12 @@ final class SweepWords {
     List<String> notes = new ArrayList<>();
     if (request.asked().followed()) {
       notes.add(
-          "Releases are computed one by one with errors of 1e-10 of the swing a step and followed"
-              + " for "
+          "Each outcome is that of a single request for it: the release is followed on a trace's"
+              + " path, for "
               + Numbers.shortest(followed)
               + (request.bench() ? " s" : " units of time")
-              + " at most, as in a list of outcomes; near a border between ends an outcome is"
-              + " chance, which the measure sure tells.");
+              + " at most. Near a border between ends an outcome is chance, which the measure sure"
+              + " tells.");
     }
     if (request.side() > 0) {
       notes.add(

@@ -56,9 +56,7 @@ record SweptQuantity(String name, List<Object> values) {
     for (int i = 0; i < steps; i++) {
       double part = (double) i / (steps - 1);
       double value =
-          log
-              ? from * StrictMath.exp(part * StrictMath.log(to / from))
-              : from + (to - from) * part;
+          log ? from * StrictMath.exp(part * StrictMath.log(to / from)) : from + (to - from) * part;
       values.add(i == 0 ? from : i == steps - 1 ? to : plain(value));
     }
     return values;

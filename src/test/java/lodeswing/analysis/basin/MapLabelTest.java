@@ -1,9 +1,5 @@
 package lodeswing.analysis.basin;
 
-import lodeswing.core.window.PixelGrid;
-
-import lodeswing.core.window.BasinWindow;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.OptionalInt;
@@ -12,6 +8,8 @@ import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
 
 class MapLabelTest {

@@ -1,7 +1,5 @@
 package lodeswing.analysis.freeswing;
 
-import lodeswing.core.swing.SmallSwings;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +8,7 @@ import lodeswing.core.geometry.PathCurve;
 import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.suspension.Yoke;
+import lodeswing.core.swing.SmallSwings;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -1,7 +1,5 @@
 package lodeswing.analysis.freeswing;
 
-import lodeswing.core.swing.SmallSwings;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +9,7 @@ import lodeswing.core.suspension.Cord;
 import lodeswing.core.suspension.HookedBar;
 import lodeswing.core.suspension.Suspension;
 import lodeswing.core.suspension.Yoke;
+import lodeswing.core.swing.SmallSwings;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

@@ -1,9 +1,5 @@
 package lodeswing.analysis.freeswing;
 
-import lodeswing.core.swing.LargeSwing;
-
-import lodeswing.core.swing.SmallSwings;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -24,6 +20,8 @@ import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.rig.TextbookLayout;
 import lodeswing.core.suspension.Suspension;
+import lodeswing.core.swing.LargeSwing;
+import lodeswing.core.swing.SmallSwings;
 import org.apache.commons.math3.analysis.integration.RombergIntegrator;
 import org.junit.jupiter.api.Test;
 
