@@ -1,5 +1,5 @@
 /**
- * How likely each end is when a hand wanders, and when the parts of the rig are not exact.
+ * How likely each end is on rigs whose parts are not exact; on one rig {@code core.chance} tells.
  *
  * <p>It may import {@code core} and no other analysis.
  */

@@ -96,8 +96,25 @@ public final class Landscape {
    * @throws WorkExceededException where it takes more
    */
   public static Landscape of(Layout layout, double mostWork, DoubleConsumer hearer) {
+    return of(layout, false, mostWork, hearer);
+  }
+
+  /**
+   * Makes a layout ready, on all cores, for steps of a relative error of {@value #LOOSE} or more
+   * alone: the loose table is all that it has, which takes less to make.
+   *
+   * @param mostWork work that it may take, in the unit of {@link #expectedWork}
+   * @param hearer told the work spent so far in that unit, by several threads
+   * @throws WorkExceededException where it takes more
+   */
+  public static Landscape loose(Layout layout, double mostWork, DoubleConsumer hearer) {
+    return of(layout, true, mostWork, hearer);
+  }
+
+  private static Landscape of(
+      Layout layout, boolean looseOnly, double mostWork, DoubleConsumer hearer) {
     if (layout instanceof BenchLayout bench) {
-      return new Landscape(layout, TabulatedRig.of(bench, mostWork, hearer));
+      return new Landscape(layout, TabulatedRig.of(bench, looseOnly, mostWork, hearer));
     }
     Motion motion = new TextbookMotion((TextbookLayout) layout);
     RestPoints points = new RestPointFinder(motion, ScanRegion.of(layout)).find();

@@ -80,11 +80,14 @@ record TabulatedRig(
   /**
    * Makes the rig.
    *
+   * @param looseOnly whether the table of fewer cells is all that is wanted; it then stands in the
+   *     fine one's place
    * @param mostWork work that it may take, in the unit of {@link WorkBudget}
    * @param hearer told the work spent so far, by several threads
    * @throws lodeswing.core.motion.WorkExceededException where it takes more
    */
-  static TabulatedRig of(BenchLayout layout, double mostWork, DoubleConsumer hearer) {
+  static TabulatedRig of(
+      BenchLayout layout, boolean looseOnly, double mostWork, DoubleConsumer hearer) {
     if (!tabulates(layout)) {
       BenchMotion motion = BenchMotion.withoutMagnets(layout);
       return new TabulatedRig(
@@ -117,20 +120,33 @@ record TabulatedRig(
     BenchMotion coarse = new BenchMotion(layout, fitted.table(rough, slopes * rough), pull);
     double shallowest = find(coarse, layout).shallowestBarrier();
     double barrier = Math.min(range, Math.max(BARRIER_ROOM * shallowest, LEAST_BARRIER * range));
-    double fine = BARRIER_SHARE * barrier;
-    PotentialTable table = fitted.table(fine, slopes * fine);
+    Making making;
+    if (looseOnly) {
+      PotentialTable table = tableTo(LOOSE_SHARE * barrier, slopes, fitted);
+      BenchMotion motion = new BenchMotion(layout, table, pull);
+      RestPoints restPoints = find(motion, layout);
+      budget.lift();
+      making = new Making(budget.spent(), table.bytes() + pull.bytes());
+      return new TabulatedRig(motion, restPoints, errors(motion, table), Optional.empty(), making);
+    }
+    PotentialTable table = tableTo(BARRIER_SHARE * barrier, slopes, fitted);
     BenchMotion motion = new BenchMotion(layout, table, pull);
     RestPoints restPoints = find(motion, layout);
-    double less = LOOSE_SHARE * barrier;
-    PotentialTable fewer = fitted.table(less, slopes * less);
+    PotentialTable fewer = tableTo(LOOSE_SHARE * barrier, slopes, fitted);
     BenchMotion loose = new BenchMotion(layout, fewer, pull);
     budget.lift();
+    making = new Making(budget.spent(), table.bytes() + fewer.bytes() + pull.bytes());
     return new TabulatedRig(
         motion,
         restPoints,
         errors(motion, table),
         Optional.of(new Loose(loose, errors(loose, fewer))),
-        new Making(budget.spent(), table.bytes() + fewer.bytes() + pull.bytes()));
+        making);
+  }
+
+  private static PotentialTable tableTo(
+      double energy, double slopes, PotentialTable.Fitted fitted) {
+    return fitted.table(energy, slopes * energy);
   }
 
   private static TableErrors errors(BenchMotion motion, PotentialTable table) {

@@ -94,21 +94,16 @@ final class BasinWords {
     return String.format(
             Locale.ROOT,
             "where a bob let go there at rest ends. The window reaches from (%s, %s) to (%s, %s)%s. ",
-            plain(request.x() - request.halfWidth()),
-            plain(request.y() - request.halfWidth()),
-            plain(request.x() + request.halfWidth()),
-            plain(request.y() + request.halfWidth()),
+            Numbers.plain(request.x() - request.halfWidth()),
+            Numbers.plain(request.y() - request.halfWidth()),
+            Numbers.plain(request.x() + request.halfWidth()),
+            Numbers.plain(request.y() + request.halfWidth()),
             unit)
         + scale();
   }
 
   private String shownTime(double time) {
     return String.format(Locale.ROOT, request.bench() ? "%.3g s" : "t = %.3g", time);
-  }
-
-  /** A number in six digits. */
-  static String plain(double value) {
-    return Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.6g", value)));
   }
 
   /** Nanoseconds are the last digit. */

@@ -12,6 +12,7 @@ import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.Interval;
 import lodeswing.core.statistics.Proportion;
 import lodeswing.render.csv.CellText;
+import lodeswing.web.body.Numbers;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -63,7 +64,7 @@ final class SummaryCells {
   }
 
   private static String number(double value) {
-    return BasinWords.plain(value);
+    return Numbers.plain(value);
   }
 
   private Interval intervalOf(String outcome) {

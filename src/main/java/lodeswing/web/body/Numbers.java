@@ -3,6 +3,7 @@ package lodeswing.web.body;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /**
  * The one way a number is written: the shortest decimal that reads back as the same double, laid
@@ -38,6 +39,11 @@ public final class Numbers {
     BigDecimal plain = rounded.stripTrailingZeros();
     String digits = plain.unscaledValue().toString();
     return (value < 0 ? "-" : "") + layOut(digits, digits.length() - plain.scale());
+  }
+
+  /** A number to six significant digits, as sentences and cells have it. */
+  public static String plain(double value) {
+    return shortest(Double.parseDouble(String.format(Locale.ROOT, "%.6g", value)));
   }
 
   /** Lays out 0.d1d2d3... x 10^point. */

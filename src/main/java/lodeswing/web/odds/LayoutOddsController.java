@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.hand.HandByAddress;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
@@ -34,16 +35,6 @@ final class LayoutOddsController {
           Representation.SVG,
           Representation.PNG);
 
-  private static final Parameter<Double> X = number("x", OddsShapes.PLACE).required();
-  private static final Parameter<Double> Y = number("y", OddsShapes.PLACE).required();
-  private static final Parameter<Double> VX = number("vx", OddsShapes.SPEED).orElse(0.0);
-  private static final Parameter<Double> VY = number("vy", OddsShapes.SPEED).orElse(0.0);
-  private static final Parameter<String> KIND =
-      Parameter.oneOf("kind", "gaussian", "disc", "ring").orElse("gaussian");
-  private static final Parameter<Double> SPREAD = number("spreadMm", OddsShapes.SIZE).required();
-  private static final Parameter<Double> INNER = number("innerMm", OddsShapes.SIZE).orElse(0.0);
-  private static final Parameter<Double> PUSH =
-      number("spreadMmPerS", OddsShapes.SPEED_SIZE).orElse(0.0);
   private static final Parameter<Double> WIDTH =
       number("width", OddsShapes.WIDTH).orElse(OddsShapes.USUAL_WIDTH);
   private static final Parameter<String> INTERVAL =
@@ -57,14 +48,14 @@ final class LayoutOddsController {
           .orElse((int) OddsShapes.USUAL_RIGS);
 
   private static final Parameter<?>[] KNOWN = {
-    X,
-    Y,
-    VX,
-    VY,
-    KIND,
-    SPREAD,
-    INNER,
-    PUSH,
+    HandByAddress.X,
+    HandByAddress.Y,
+    HandByAddress.VX,
+    HandByAddress.VY,
+    HandByAddress.KIND,
+    HandByAddress.SPREAD,
+    HandByAddress.INNER,
+    HandByAddress.PUSH,
     WIDTH,
     INTERVAL,
     SEED,
@@ -119,34 +110,14 @@ final class LayoutOddsController {
   }
 
   private static Body body(QueryParameters query) {
-    Map<String, Object> release = new LinkedHashMap<>();
-    release.put("x", query.get(X));
-    release.put("y", query.get(Y));
-    release.put("vx", query.get(VX));
-    release.put("vy", query.get(VY));
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("release", Body.of(release));
-    members.put("spread", spread(query));
+    members.put("release", HandByAddress.release(query));
+    members.put("spread", HandByAddress.spread(query));
     members.put("parts", query.get(PARTS));
     members.put("width", query.get(WIDTH));
     members.put("interval", query.get(INTERVAL));
     members.put("seed", (double) query.get(SEED));
     members.put("rigs", (double) query.get(RIGS));
     return Body.of(members);
-  }
-
-  private static Body spread(QueryParameters query) {
-    Map<String, Object> spread = new LinkedHashMap<>();
-    spread.put("kind", query.get(KIND));
-    switch (query.get(KIND)) {
-      case "disc" -> spread.put("radius", query.get(SPREAD));
-      case "ring" -> {
-        spread.put("innerRadius", query.get(INNER));
-        spread.put("outerRadius", query.get(SPREAD));
-      }
-      default -> spread.put("deviation", query.get(SPREAD));
-    }
-    spread.put("speedDeviation", query.get(PUSH));
-    return Body.of(spread);
   }
 }

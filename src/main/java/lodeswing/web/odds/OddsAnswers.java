@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -242,13 +241,15 @@ final class OddsAnswers {
     return switch (value) {
       case SENTENCE -> words.sentence();
       case OUTCOME -> table.all().get(0).name();
-      case CHANCE -> number(line(outcome).map(OddsLine::chance).orElse(0.0));
-      case LOW -> number(line(outcome).map(found -> found.interval().low()).orElse(0.0));
-      case HIGH -> number(line(outcome).map(OddsLine::interval).orElseGet(table::none).high());
-      case REPEATABILITY -> number(table.repeatability().value());
+      case CHANCE -> Numbers.plain(line(outcome).map(OddsLine::chance).orElse(0.0));
+      case LOW -> Numbers.plain(line(outcome).map(found -> found.interval().low()).orElse(0.0));
+      case HIGH ->
+          Numbers.plain(line(outcome).map(OddsLine::interval).orElseGet(table::none).high());
+      case REPEATABILITY -> Numbers.plain(table.repeatability().value());
       case RELEASES -> Integer.toString(table.releases());
       case TRIES -> tries();
-      case SHARE_OF_PARTS -> table.split().map(of -> number(of.between().value())).orElse(NONE);
+      case SHARE_OF_PARTS ->
+          table.split().map(of -> Numbers.plain(of.between().value())).orElse(NONE);
       case SOURCE -> table.split().map(OddsWords::source).orElse(NONE);
       case ROBUST -> table.split().map(of -> Boolean.toString(words.robust())).orElse(NONE);
       case ODDS_ID -> request.oddsId();
@@ -283,9 +284,5 @@ final class OddsAnswers {
     return name.equals(written)
         || CellText.line(name).equals(written)
         || CellText.guarded(name).equals(written);
-  }
-
-  private static String number(double value) {
-    return Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.6g", value)));
   }
 }

@@ -2,10 +2,10 @@ package lodeswing.web.odds;
 
 import java.util.List;
 import java.util.Optional;
-import lodeswing.analysis.odds.EndCounts;
-import lodeswing.analysis.odds.Odds;
-import lodeswing.analysis.odds.OddsSpec;
 import lodeswing.analysis.odds.PartsTrial;
+import lodeswing.core.chance.EndCounts;
+import lodeswing.core.chance.Odds;
+import lodeswing.core.chance.OddsSpec;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.motion.WorkExceededException;
 import lodeswing.core.outcome.OutcomeFinders;

@@ -13,6 +13,7 @@ import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.hand.HandShapes;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -147,25 +148,25 @@ class OddsOperations {
             new TextShape(60),
             "The layout's id.",
             samples.get(SAMPLE).document().layoutId()));
-    all.add(needed("x", OddsShapes.PLACE, "Where the hand means to let go.", "-70"));
-    all.add(needed("y", OddsShapes.PLACE, "Where the hand means to let go.", "30"));
+    all.add(needed("x", HandShapes.PLACE, "Where the hand means to let go.", "-70"));
+    all.add(needed("y", HandShapes.PLACE, "Where the hand means to let go.", "30"));
     all.add(
         needed(
             "spreadMm",
-            OddsShapes.SIZE,
+            HandShapes.SIZE,
             "Standard deviation along either axis, or the (outer) radius of a disc or ring; in a"
                 + " textbook layout in its own unit of length.",
             "3"));
-    all.add(parameter("vx", OddsShapes.SPEED, "The push that it means along x.", "0"));
-    all.add(parameter("vy", OddsShapes.SPEED, "The push that it means along y.", "0"));
+    all.add(parameter("vx", HandShapes.SPEED, "The push that it means along x.", "0"));
+    all.add(parameter("vy", HandShapes.SPEED, "The push that it means along y.", "0"));
     all.add(
         parameter(
             "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
-    all.add(parameter("innerMm", OddsShapes.SIZE, "Inner radius of a ring.", "0"));
+    all.add(parameter("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
     all.add(
         parameter(
             "spreadMmPerS",
-            OddsShapes.SPEED_SIZE,
+            HandShapes.SPEED_SIZE,
             "Standard deviation of the push along either axis.",
             "0"));
     all.add(parameter("width", OddsShapes.WIDTH, "How long intervals may be at most.", "0.02"));

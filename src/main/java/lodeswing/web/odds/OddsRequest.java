@@ -7,20 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lodeswing.analysis.odds.DiscSpread;
-import lodeswing.analysis.odds.HandSpread;
-import lodeswing.analysis.odds.NormalSpread;
-import lodeswing.analysis.odds.OddsSpec;
 import lodeswing.analysis.odds.PartTolerances;
 import lodeswing.analysis.odds.PartsTrial;
-import lodeswing.analysis.odds.PolygonSpread;
-import lodeswing.analysis.odds.RingSpread;
-import lodeswing.analysis.odds.Spread;
+import lodeswing.core.chance.OddsSpec;
 import lodeswing.core.rig.BenchLayout;
-import lodeswing.core.rig.Release;
 import lodeswing.core.statistics.IntervalRule;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
+import lodeswing.web.hand.AimedHand;
 import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
@@ -43,7 +37,7 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
   /** From a body that {@link OddsShapes#REQUEST} or {@link OddsShapes#STORED} has read. */
   static OddsRequest of(LayoutDocument layout, Body sent) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("release", sent.findObject("release").orElseGet(OddsRequest::middle));
+    members.put("release", sent.findObject("release").orElseGet(AimedHand::middle));
     members.put("spread", sent.object("spread"));
     members.put("width", sent.number("width"));
     members.put("interval", sent.text("interval"));
@@ -67,14 +61,6 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
                 sent.flag("parts")
                     ? layout.canonical().findObject("tolerances")
                     : Optional.empty());
-  }
-
-  private static Body middle() {
-    Map<String, Object> place = new LinkedHashMap<>();
-    for (String name : List.of("x", "y", "vx", "vy")) {
-      place.put(name, 0.0);
-    }
-    return Body.of(place);
   }
 
   /** The same with its layout's id: what is stored under the odds' id. */
@@ -130,36 +116,13 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
   /** What the analysis is asked. */
   OddsSpec spec(Limits limits) {
     return new OddsSpec(
-        hand(), width(), rule(), (long) canonical.number("seed"), limits.followedS());
+        hand().inSi(), width(), rule(), (long) canonical.number("seed"), limits.followedS());
   }
 
-  private HandSpread hand() {
-    Body release = canonical.object("release");
-    double unit = 1 / layout.shownPerUnit();
-    return new HandSpread(
-        new Release(
-            release.number("x") * unit,
-            release.number("y") * unit,
-            release.number("vx") * unit,
-            release.number("vy") * unit),
-        spread(unit),
-        canonical.object("spread").number("speedDeviation") * unit);
-  }
-
-  /** Where the hand lets go, in a unit of length. */
-  Spread spread(double unit) {
-    Body spread = canonical.object("spread");
-    return switch (spread.text("kind")) {
-      case "disc" -> new DiscSpread(spread.number("radius") * unit);
-      case "ring" ->
-          new RingSpread(spread.number("innerRadius") * unit, spread.number("outerRadius") * unit);
-      case "polygon" ->
-          new PolygonSpread(
-              spread.objects("corners").stream()
-                  .map(c -> new PolygonSpread.Corner(c.number("x") * unit, c.number("y") * unit))
-                  .toList());
-      default -> new NormalSpread(spread.number("deviation") * unit);
-    };
+  /** The hand, as it was asked about. */
+  AimedHand hand() {
+    return new AimedHand(
+        canonical.object("release"), canonical.object("spread"), layout.shownPerUnit());
   }
 
   double width() {

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import lodeswing.analysis.odds.OddsSpec;
 import lodeswing.analysis.odds.PartTolerances;
 import lodeswing.analysis.odds.PartsTrial;
-import lodeswing.analysis.odds.PolygonSpread;
-import lodeswing.analysis.odds.Spread;
+import lodeswing.core.chance.OddsSpec;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.statistics.IntervalRule;
 import lodeswing.web.body.Body;
@@ -39,7 +37,7 @@ final class OddsReview {
    * @throws ProblemException {@code invalid-request} or {@code too-costly}
    */
   void check(Body sent, Limits limits) {
-    spread(sent);
+    request.hand().review(sent.has("release"), place, faults);
     parts(sent);
     counts();
     faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The request");
@@ -48,41 +46,6 @@ final class OddsReview {
 
   private String at(String member, String parameter) {
     return place == LayoutPlace.ADDRESS ? "?" + parameter : member;
-  }
-
-  private void spread(Body sent) {
-    Body body = request.canonical().object("spread");
-    String kind = body.text("kind");
-    if (!sent.has("release") && !kind.equals("polygon")) {
-      faults.add("/release", "is missing; only a polygon may stand on the plate by itself");
-    }
-    if (kind.equals("ring") && body.number("innerRadius") > body.number("outerRadius")) {
-      faults.add(
-          at("/spread/innerRadius", "innerMm"),
-          "is "
-              + Numbers.shortest(body.number("innerRadius"))
-              + "; must be at most the outer radius, "
-              + Numbers.shortest(body.number("outerRadius")));
-    }
-    Spread spread = request.spread(1);
-    if (spread instanceof PolygonSpread polygon) {
-      polygon(polygon);
-    } else if (spread.size() == 0 && body.number("speedDeviation") == 0) {
-      faults.add(
-          at("/spread", "spreadMm"),
-          "does not wander at all; ask for the outcome of one release instead, or give a size or a"
-              + " speedDeviation above 0");
-    }
-  }
-
-  private void polygon(PolygonSpread polygon) {
-    if (polygon.crossed()) {
-      faults.add("/spread/corners", "makes sides that cross or touch; give them along the border");
-    } else if (polygon.filled() < PolygonSpread.LEAST_FILLED) {
-      faults.add(
-          "/spread/corners",
-          "makes a zone that is too thin: it must fill a thousandth of the rectangle about it");
-    }
   }
 
   private void parts(Body sent) {

@@ -1,26 +1,20 @@
 package lodeswing.web.odds;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.MapShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
-import lodeswing.web.body.OneOfShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.hand.HandShapes;
 import lodeswing.web.layout.LayoutShapes;
 
 /** What a request for odds may be, and what its answer looks like. */
 final class OddsShapes {
 
-  static final NumberShape PLACE = NumberShape.between(-100_000, 100_000);
-  static final NumberShape SPEED = NumberShape.between(-1_000_000, 1_000_000);
-  static final NumberShape SIZE = NumberShape.between(0, 10_000);
-  static final NumberShape SPEED_SIZE = NumberShape.between(0, 100_000);
   static final NumberShape WIDTH = NumberShape.between(1e-6, 1);
   static final NumberShape SEED = NumberShape.count(0, Integer.MAX_VALUE);
   static final int MOST_RIGS = 1_000;
@@ -32,78 +26,10 @@ final class OddsShapes {
   static final double USUAL_RIGS = 16;
   static final String USUAL_INTERVAL = "wilson";
 
-  private static final int MOST_CORNERS = 100;
   private static final int MOST_COUNTS = 300;
 
   private static final Shape TEXT = new TextShape(10_000);
   private static final Shape NUMBER = NumberShape.between(-1e300, 1e300);
-
-  private static final ObjectShape RELEASE =
-      ObjectShape.named("AimedRelease", "The release that the hand means.")
-          .required("x", PLACE, "Plan position of the bob magnet's centre.")
-          .required("y", PLACE, "Plan position of the bob magnet's centre.")
-          .withDefault("vx", SPEED, 0.0, "Push along x, units of length a second.")
-          .withDefault("vy", SPEED, 0.0, "Push along y.")
-          .build();
-
-  private static final ObjectShape CORNER =
-      ObjectShape.named("ZoneCorner", "A corner, counted from the aimed release.")
-          .required("x", PLACE, "Along x.")
-          .required("y", PLACE, "Along y.")
-          .build();
-
-  private static ObjectShape.Builder kind(String word, String name, String text) {
-    return ObjectShape.named(name, text)
-        .required("kind", ChoiceShape.of(word), "How the hand wanders.");
-  }
-
-  private static ObjectShape pushed(ObjectShape.Builder builder) {
-    return builder
-        .withDefault(
-            "speedDeviation",
-            SPEED_SIZE,
-            0.0,
-            "Standard deviation of the push along either axis, normal; units of length a second.")
-        .build();
-  }
-
-  private static Map<String, ObjectShape> kinds() {
-    Map<String, ObjectShape> kinds = new LinkedHashMap<>();
-    kinds.put(
-        "gaussian",
-        pushed(
-            kind("gaussian", "GaussianSpread", "Normal about the aimed place, in x and y alike.")
-                .required("deviation", SIZE, "Standard deviation along either axis.")));
-    kinds.put(
-        "disc",
-        pushed(
-            kind("disc", "DiscSpread", "Anywhere in a disc about the aimed place.")
-                .required("radius", SIZE, "Its radius.")));
-    kinds.put(
-        "ring",
-        pushed(
-            kind("ring", "RingSpread", "Anywhere between two circles about the aimed place.")
-                .required("innerRadius", SIZE, "Radius of the inner circle.")
-                .required("outerRadius", SIZE, "Radius of the outer circle.")));
-    kinds.put(
-        "polygon",
-        pushed(
-            kind("polygon", "PolygonSpread", "Anywhere in a polygon.")
-                .required(
-                    "corners",
-                    new ListShape(CORNER, 3, MOST_CORNERS),
-                    "Its corners in order along the border, from the aimed release; on the plate"
-                        + " where release is left out.")));
-    return kinds;
-  }
-
-  private static final OneOfShape SPREAD =
-      new OneOfShape(
-          "Spread",
-          "How far the hand wanders, in the layout's unit of length.",
-          "kind",
-          kinds(),
-          Map.of());
 
   private static final ObjectShape COUNT =
       ObjectShape.named("ClassCount", "How often a class saw an end.")
@@ -138,8 +64,11 @@ final class OddsShapes {
               ObjectShape.named("OddsRequest", "A release and how far the hand wanders.")
                   .optional("layoutId", new TextShape(60), "The id of a stored layout.")
                   .optional("layout", LayoutShapes.REQUEST, "Or a whole layout.")
-                  .optional("release", RELEASE, "What the hand aims at; a polygon may do without.")
-                  .required("spread", SPREAD, "How far it wanders.")
+                  .optional(
+                      "release",
+                      HandShapes.RELEASE,
+                      "What the hand aims at; a polygon may do without.")
+                  .required("spread", HandShapes.SPREAD, "How far it wanders.")
                   .optional(
                       "parts",
                       new FlagShape(),
@@ -152,8 +81,8 @@ final class OddsShapes {
       figures(
               ObjectShape.named("StoredOdds", "A request as it is kept.")
                   .required("layoutId", new TextShape(60), "The layout.")
-                  .required("release", RELEASE, "What the hand aims at.")
-                  .required("spread", SPREAD, "How far it wanders."))
+                  .required("release", HandShapes.RELEASE, "What the hand aims at.")
+                  .required("spread", HandShapes.SPREAD, "How far it wanders."))
           .build();
 
   private static final ObjectShape PARTS_CHANCE =
@@ -251,8 +180,8 @@ final class OddsShapes {
           .required("layoutId", TEXT, "The layout.")
           .required("model", TEXT, "bench or textbook.")
           .required("units", new MapShape(TEXT, 20, 40), "Units by quantity.")
-          .required("release", RELEASE, "What the hand aims at.")
-          .required("spread", SPREAD, "How far it wanders.")
+          .required("release", HandShapes.RELEASE, "What the hand aims at.")
+          .required("spread", HandShapes.SPREAD, "How far it wanders.")
           .required("width", WIDTH, "How long intervals may be.")
           .required("interval", INTERVAL, "Whose intervals.")
           .required("seed", SEED, "Seed of the tries.")

@@ -8,7 +8,6 @@ import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.IntervalRule;
 import lodeswing.core.statistics.VarianceSplit;
 import lodeswing.figure.AlternativeText;
-import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
 
 /** Odds in words. */
@@ -43,44 +42,12 @@ final class OddsWords {
               100 * line.interval().low(),
               100 * line.interval().high()));
     }
-    return hand()
+    return request.hand().words()
         + " gets: "
         + String.join(", ", parts)
         + ". Two tries end alike in "
         + percent(table.repeatability().value())
         + " of all pairs.";
-  }
-
-  private String hand() {
-    Body release = request.canonical().object("release");
-    Body spread = request.canonical().object("spread");
-    String unit = request.bench() ? " mm" : "";
-    String at = "(" + plain(release.number("x")) + ", " + plain(release.number("y")) + ")" + unit;
-    String where =
-        switch (spread.text("kind")) {
-          case "disc" -> "anywhere within " + plain(spread.number("radius")) + unit + " of " + at;
-          case "ring" ->
-              "between "
-                  + plain(spread.number("innerRadius"))
-                  + " and "
-                  + plain(spread.number("outerRadius"))
-                  + unit
-                  + " from "
-                  + at;
-          case "polygon" ->
-              "anywhere in a zone of " + spread.objects("corners").size() + " corners about " + at;
-          default -> "at " + at + ", give or take " + plain(spread.number("deviation")) + unit;
-        };
-    double push = spread.number("speedDeviation");
-    return "A hand that lets go "
-        + where
-        + (push > 0
-            ? ", and pushes by " + plain(push) + (request.bench() ? " mm/s" : "") + " more or less,"
-            : "");
-  }
-
-  private static String plain(double value) {
-    return Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.6g", value)));
   }
 
   /** What to know, in sentences. */
@@ -104,7 +71,7 @@ final class OddsWords {
         + table.releases()
         + " tries, as if each were drawn by itself. The tries are points of a Sobol' sequence with a"
         + " random digital shift (seed "
-        + plain(request.canonical().number("seed"))
+        + Numbers.plain(request.canonical().number("seed"))
         + "), which fill the spread more evenly than that: where borders between ends are smooth, the"
         + " intervals are wider than they need be; where ends are finely mixed, they hold as stated.";
   }

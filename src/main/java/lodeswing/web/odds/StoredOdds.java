@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import lodeswing.analysis.odds.EndCounts;
+import lodeswing.core.chance.EndCounts;
 import lodeswing.web.restpoint.RestPlace;
 
 /**

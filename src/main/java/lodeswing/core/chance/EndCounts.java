@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import java.util.Collections;
 import java.util.Map;
@@ -9,7 +9,7 @@ import java.util.TreeMap;
  * How many releases ended how.
  *
  * @param byEnd counts above 0 by the end: a rest point's index, or a negative code of {@link
- *     lodeswing.core.outcome.Ends} or {@link PartsTrial#ELSEWHERE}
+ *     lodeswing.core.outcome.Ends}, or another negative one of the caller's
  */
 public record EndCounts(SortedMap<Integer, Integer> byEnd) {
 
@@ -17,7 +17,7 @@ public record EndCounts(SortedMap<Integer, Integer> byEnd) {
   private static final int LISTED_ENDS = 12;
 
   /** None yet. */
-  static final EndCounts NONE = new EndCounts(new TreeMap<>());
+  public static final EndCounts NONE = new EndCounts(new TreeMap<>());
 
   public EndCounts {
     byEnd = Collections.unmodifiableSortedMap(new TreeMap<>(byEnd));
@@ -55,7 +55,7 @@ public record EndCounts(SortedMap<Integer, Integer> byEnd) {
   }
 
   /** Both together. */
-  EndCounts and(Map<Integer, Integer> more) {
+  public EndCounts and(Map<Integer, Integer> more) {
     var all = new TreeMap<>(byEnd);
     more.forEach((end, count) -> all.merge(end, count, Integer::sum));
     return new EndCounts(all);

@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 /**
  * Where a hand lets the bob go, about the place that it aims at. Plan units: metres on the bench.

@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import lodeswing.core.rig.Release;
 import lodeswing.core.statistics.ShiftedSobol;

@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import java.util.Map;
 import java.util.function.DoubleConsumer;

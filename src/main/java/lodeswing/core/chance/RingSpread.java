@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 /**
  * Anywhere between two circles, each part as likely as any other of its size; on the circle where

@@ -1,11 +1,11 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import lodeswing.analysis.odds.PolygonSpread.Corner;
+import lodeswing.core.chance.PolygonSpread.Corner;
 import lodeswing.core.rig.Release;
 import org.junit.jupiter.api.Test;
 

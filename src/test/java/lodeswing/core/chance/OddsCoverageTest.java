@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

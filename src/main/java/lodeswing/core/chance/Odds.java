@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import java.util.Map;
 import java.util.TreeMap;
@@ -78,8 +78,9 @@ public final class Odds {
    *
    * @param tries how many
    * @param seed of the tries
+   * @param progress told the fraction done by several threads; may throw to end the work
    */
-  EndCounts count(int tries, long seed, DoubleConsumer progress) {
+  public EndCounts count(int tries, long seed, DoubleConsumer progress) {
     return EndCounts.NONE.and(ends(new Tries(hand, seed).next(tries), progress));
   }
 

@@ -1,10 +1,9 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import lodeswing.analysis.trace.TrialLayouts;
@@ -13,7 +12,6 @@ import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
-import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.rig.TextbookLayout;
 import lodeswing.core.statistics.Interval;
@@ -139,18 +137,5 @@ class OddsTest {
                     part -> {
                       throw new CancellationException("enough");
                     }));
-  }
-
-  @Test
-  void exactPartsMakeRigsThatAreAlike() {
-    BenchLayout rig = TrialLayouts.bench("one-well");
-    Landscape exact = Landscape.of(rig);
-    OddsSpec spec = spec(new NormalSpread(0.003), 0.04, 0.02, 0.1, 1);
-    List<EndCounts> counts =
-        new PartsTrial(rig, new PartTolerances(0, 0, 0, 0), 2, 256)
-            .run(exact, spec, FINDERS, Double.POSITIVE_INFINITY, part -> {});
-
-    assertEquals(List.of(256, 256), counts.stream().map(EndCounts::total).toList());
-    counts.forEach(rigs -> assertEquals(256, rigs.of(0)));
   }
 }

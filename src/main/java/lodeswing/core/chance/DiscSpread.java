@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 /**
  * Anywhere in a disc, each part of it as likely as any other of its size.
