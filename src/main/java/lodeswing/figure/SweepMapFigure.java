@@ -81,31 +81,19 @@ public final class SweepMapFigure {
             rows * cellHeight,
             Style.outlined(Stroke.solid(Tint.Role.PLATE_EDGE, 1))));
     double bottom = top + rows * cellHeight;
-    int stride = 1 + (columns - 1) / MOST_TICKS;
-    for (int i = 0; i < columns; i += stride) {
-      double x = LEFT + (i + 0.5) * cell;
+    for (Tick tick : ticks(picture.axes().get(0))) {
+      double x = LEFT + (tick.at() + 0.5) * cell;
       parts.add(SweepSheet.line(x, bottom, x, bottom + 4, Stroke.solid(Tint.Role.INK, 1)));
       parts.add(
           SweepSheet.text(
-              named(picture.axes().get(0), i),
-              x,
-              bottom + 17,
-              SweepSheet.TICK,
-              Anchor.MIDDLE,
-              Tint.Role.INK));
+              tick.name(), x, bottom + 17, SweepSheet.TICK, Anchor.MIDDLE, Tint.Role.INK));
     }
-    stride = 1 + (rows - 1) / MOST_TICKS;
-    for (int j = 0; j < rows; j += stride) {
-      double y = bottom - (j + 0.5) * cellHeight;
+    for (Tick tick : ticks(picture.axes().get(1))) {
+      double y = bottom - (tick.at() + 0.5) * cellHeight;
       parts.add(SweepSheet.line(LEFT - 4, y, LEFT, y, Stroke.solid(Tint.Role.INK, 1)));
       parts.add(
           SweepSheet.text(
-              named(picture.axes().get(1), j),
-              LEFT - 8,
-              y + 4,
-              SweepSheet.TICK,
-              Anchor.END,
-              Tint.Role.INK));
+              tick.name(), LEFT - 8, y + 4, SweepSheet.TICK, Anchor.END, Tint.Role.INK));
     }
     parts.add(
         SweepSheet.text(
@@ -117,10 +105,52 @@ public final class SweepMapFigure {
             Tint.Role.INK));
   }
 
-  private static String named(SweepPicture.Axis axis, int i) {
-    String name =
-        axis.places().isEmpty() ? axis.values().get(i) : SweepSheet.figure(axis.places().get(i));
-    return name.length() <= 10 ? name : name.substring(0, 9) + "…";
+  /**
+   * A tick.
+   *
+   * @param at the place on the axis, the middle of cell k being k
+   * @param name what stands there
+   */
+  private record Tick(double at, String name) {}
+
+  /** Round values where the axis is even; else the values of some cells. */
+  private static List<Tick> ticks(SweepPicture.Axis axis) {
+    List<Tick> ticks = new ArrayList<>();
+    int count = axis.values().size();
+    if (even(axis.places())) {
+      double first = axis.places().get(0);
+      double last = axis.places().get(count - 1);
+      double step = SweepSheet.step(Math.abs(last - first) / MOST_TICKS);
+      double low = Math.min(first, last);
+      for (double k = Math.ceil(low / step - 1e-9);
+          k * step <= Math.max(first, last) + 1e-9 * step;
+          k++) {
+        double at = (count - 1) * (k * step - first) / (last - first);
+        ticks.add(new Tick(at, SweepSheet.figure(k * step)));
+      }
+      return ticks;
+    }
+    for (int i = 0; i < count; i += 1 + (count - 1) / MOST_TICKS) {
+      String name =
+          axis.places().isEmpty()
+              ? axis.values().get(i)
+              : SweepSheet.figure(axis.places().get(i));
+      ticks.add(new Tick(i, name.length() <= 10 ? name : name.substring(0, 9) + "…"));
+    }
+    return ticks;
+  }
+
+  private static boolean even(List<Double> places) {
+    if (places.size() < 3) {
+      return false;
+    }
+    double step = (places.get(places.size() - 1) - places.get(0)) / (places.size() - 1);
+    for (int i = 0; i < places.size(); i++) {
+      if (Math.abs(places.get(i) - places.get(0) - i * step) > 1e-6 * Math.abs(step)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private double left(int point) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import lodeswing.job.Computation;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.hand.HandByAddress;
+import lodeswing.web.hand.HandShapes;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutQuery;
@@ -64,6 +66,10 @@ final class LayoutSweepController {
   private static final Parameter<Double> Y = number("y", SweepShapes.PLACE);
   private static final Parameter<Double> VX = number("vx", SweepShapes.SPEED);
   private static final Parameter<Double> VY = number("vy", SweepShapes.SPEED);
+  private static final Parameter<Double> SPREAD = number("spreadMm", HandShapes.SIZE);
+  private static final Parameter<Double> WIDTH = number("width", SweepShapes.WIDTH);
+  private static final Parameter<Integer> SEED =
+      Parameter.integer("seed", 0, Integer.MAX_VALUE);
   private static final Parameter<Double> HALF_WIDTH =
       Parameter.number("halfWidth", Double.MIN_NORMAL, SweepShapes.HALF_WIDTH.most());
   private static final Parameter<Integer> SIDE =
@@ -82,6 +88,12 @@ final class LayoutSweepController {
     Y,
     VX,
     VY,
+    HandByAddress.KIND,
+    SPREAD,
+    HandByAddress.INNER,
+    HandByAddress.PUSH,
+    WIDTH,
+    SEED,
     HALF_WIDTH,
     SIDE,
     SweepReplies.PIXELS,
@@ -154,6 +166,9 @@ final class LayoutSweepController {
     members.put("vary", List.of(Body.of(vary)));
     members.put("measures", measures(query));
     members.put("release", Body.of(release));
+    query.find(SPREAD).ifPresent(size -> members.put("spread", HandByAddress.spread(query)));
+    query.find(WIDTH).ifPresent(width -> members.put("width", width));
+    query.find(SEED).ifPresent(seed -> members.put("seed", (double) seed));
     members.put("map", Body.of(map));
     return Body.of(members);
   }

@@ -3,13 +3,17 @@ package lodeswing.web.sweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import lodeswing.analysis.sweep.MapFigures;
 import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.chance.EndCounts;
 import lodeswing.core.outcome.Ends;
+import lodeswing.core.statistics.Agreement;
 import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.Interval;
 import lodeswing.core.statistics.IntervalRule;
@@ -29,6 +33,7 @@ final class PointCells {
   private final LayoutDocument layout;
   private final StoredPiece piece;
   private final Optional<ReleaseFigures> release;
+  private final Optional<EndCounts> hand;
   private final Optional<MapFigures> map;
   private final EndNames names;
   private final List<String> problems = new ArrayList<>();
@@ -37,10 +42,12 @@ final class PointCells {
       LayoutDocument layout,
       StoredPiece piece,
       Optional<ReleaseFigures> release,
+      Optional<EndCounts> hand,
       Optional<MapFigures> map) {
     this.layout = layout;
     this.piece = piece;
     this.release = release;
+    this.hand = hand;
     this.map = map;
     this.names = new EndNames(layout, piece.places());
   }
@@ -61,7 +68,8 @@ final class PointCells {
       case SETTLED -> List.of(begins() ? number(released().settledAt()) : NOTHING);
       case PERIODS_AT_RELEASE ->
           List.of(number(released().periodX()), number(released().periodY()));
-      case CHANCE, REPEATABILITY -> List.of(NOTHING, NOTHING, NOTHING);
+      case CHANCE -> chance(figure.label().orElseThrow());
+      case REPEATABILITY -> estimate(hand.map(this::repeatability));
       case SHARE -> share(figure.label().orElseThrow());
       case BASIN_ENTROPY -> estimate(map.flatMap(MapFigures::basinEntropy));
       case BOUNDARY_BASIN_ENTROPY -> estimate(map.flatMap(MapFigures::boundaryBasinEntropy));
@@ -112,13 +120,39 @@ final class PointCells {
     if (!has(label) || map.isEmpty()) {
       return List.of(NOTHING, NOTHING, NOTHING);
     }
-    int all = map.get().counts().values().stream().mapToInt(Integer::intValue).sum();
+    return proportion(map.get().counts(), label, IntervalRule.CLOPPER_PEARSON);
+  }
+
+  private List<Object> chance(String label) {
+    return has(label) && hand.isPresent()
+        ? proportion(hand.get().byEnd(), label, IntervalRule.WILSON)
+        : List.of(NOTHING, NOTHING, NOTHING);
+  }
+
+  /** Tries agree where they end at the same label, or at the same place without one. */
+  private Estimate repeatability(EndCounts counts) {
+    Map<String, Integer> byName = new TreeMap<>();
+    counts
+        .byEnd()
+        .forEach(
+            (end, count) ->
+                byName.merge(
+                    (end < 0 ? Optional.<String>empty() : names.label(end))
+                        .orElseGet(() -> names.nameOfEnd(end)),
+                    count,
+                    Integer::sum));
+    return Agreement.of(byName.values().stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  private List<Object> proportion(
+      Map<Integer, Integer> counts, String label, IntervalRule rule) {
+    int all = counts.values().stream().mapToInt(Integer::intValue).sum();
     int own =
-        map.get().counts().entrySet().stream()
+        counts.entrySet().stream()
             .filter(entry -> entry.getKey() >= 0 && carries(entry.getKey(), label))
-            .mapToInt(java.util.Map.Entry::getValue)
+            .mapToInt(Map.Entry::getValue)
             .sum();
-    return proportion(new Proportion(own, all), IntervalRule.CLOPPER_PEARSON);
+    return proportion(new Proportion(own, all), rule);
   }
 
   private static List<Object> proportion(Proportion proportion, IntervalRule rule) {

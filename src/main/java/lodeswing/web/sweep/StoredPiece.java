@@ -16,6 +16,7 @@ import lodeswing.analysis.sweep.Contact;
 import lodeswing.analysis.sweep.LayoutFigures;
 import lodeswing.analysis.sweep.MapFigures;
 import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.chance.EndCounts;
 import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.Interval;
 import lodeswing.web.restpoint.RestPlace;
@@ -26,12 +27,18 @@ import lodeswing.web.restpoint.RestPlace;
  * @param places all rest points of the layout
  * @param layout its own figures
  * @param releases the figures of each release of the piece; none where no release is asked for
+ * @param hands where the tries of a hand about each release end; none where no odds are asked for
  */
-record StoredPiece(List<RestPlace> places, LayoutFigures layout, List<ReleaseFigures> releases) {
+record StoredPiece(
+    List<RestPlace> places,
+    LayoutFigures layout,
+    List<ReleaseFigures> releases,
+    List<EndCounts> hands) {
 
   StoredPiece {
     places = List.copyOf(places);
     releases = List.copyOf(releases);
+    hands = List.copyOf(hands);
   }
 
   byte[] written() {
@@ -50,6 +57,10 @@ record StoredPiece(List<RestPlace> places, LayoutFigures layout, List<ReleaseFig
             out.writeBoolean(release.sure());
             write(release.periodX(), out);
             write(release.periodY(), out);
+          }
+          out.writeInt(hands.size());
+          for (EndCounts hand : hands) {
+            write(hand.byEnd(), out);
           }
         });
   }
@@ -71,7 +82,11 @@ record StoredPiece(List<RestPlace> places, LayoutFigures layout, List<ReleaseFig
                 optional(in),
                 optional(in)));
       }
-      return new StoredPiece(places, layout, releases);
+      List<EndCounts> hands = new ArrayList<>();
+      for (int k = in.readInt(); k > 0; k--) {
+        hands.add(new EndCounts(counts(in)));
+      }
+      return new StoredPiece(places, layout, releases, hands);
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }
@@ -81,11 +96,7 @@ record StoredPiece(List<RestPlace> places, LayoutFigures layout, List<ReleaseFig
   static byte[] written(MapFigures map) {
     return bytes(
         out -> {
-          out.writeInt(map.counts().size());
-          for (var entry : map.counts().entrySet()) {
-            out.writeInt(entry.getKey());
-            out.writeInt(entry.getValue());
-          }
+          write(map.counts(), out);
           write(map.boxDimension(), out);
           write(map.uncertaintyExponent(), out);
           write(map.basinEntropy(), out);
@@ -95,14 +106,28 @@ record StoredPiece(List<RestPlace> places, LayoutFigures layout, List<ReleaseFig
 
   static MapFigures readMap(byte[] bytes) {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
-      SortedMap<Integer, Integer> counts = new TreeMap<>();
-      for (int k = in.readInt(); k > 0; k--) {
-        counts.put(in.readInt(), in.readInt());
-      }
+      SortedMap<Integer, Integer> counts = counts(in);
       return new MapFigures(counts, estimate(in), estimate(in), estimate(in), estimate(in));
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }
+  }
+
+  private static void write(SortedMap<Integer, Integer> counts, DataOutputStream out)
+      throws IOException {
+    out.writeInt(counts.size());
+    for (var entry : counts.entrySet()) {
+      out.writeInt(entry.getKey());
+      out.writeInt(entry.getValue());
+    }
+  }
+
+  private static SortedMap<Integer, Integer> counts(DataInputStream in) throws IOException {
+    SortedMap<Integer, Integer> counts = new TreeMap<>();
+    for (int k = in.readInt(); k > 0; k--) {
+      counts.put(in.readInt(), in.readInt());
+    }
+    return counts;
   }
 
   /** Writes something. */

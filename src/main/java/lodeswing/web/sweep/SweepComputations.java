@@ -14,6 +14,9 @@ import java.util.stream.DoubleStream;
 import lodeswing.analysis.sweep.LayoutFigures;
 import lodeswing.analysis.sweep.MapFigures;
 import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.chance.EndCounts;
+import lodeswing.core.chance.Odds;
+import lodeswing.core.chance.OddsSpec;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rig.Release;
@@ -103,7 +106,8 @@ final class SweepComputations {
     WorkCost cost = first ? now : now.madeReady();
     long runs = (long) piece.points().size() * request.asked().runs();
     long pixels = first ? (long) request.side() * request.side() : 0;
-    return cost.sweepPiece(runs, request.asked().settled(), 0, pixels);
+    long tries = (long) piece.points().size() * request.tries();
+    return cost.sweepPiece(runs, request.asked().settled(), tries, pixels);
   }
 
   private StoredSweep table(SweepRequest request, Computation.Progress progress) {
@@ -155,7 +159,10 @@ final class SweepComputations {
       long pixels = (long) request.side() * request.side();
       long alone =
           cost.sweepPiece(
-              (long) releases.size() * request.asked().runs(), request.asked().settled(), 0, 0);
+              (long) releases.size() * request.asked().runs(),
+              request.asked().settled(),
+              (long) releases.size() * request.tries(),
+              0);
       Stages stages = new Stages(progress, alone, cost.sweepPiece(0, false, 0, pixels));
       StoredPiece found =
           StoredPiece.read(
@@ -172,7 +179,9 @@ final class SweepComputations {
         LayoutDocument layout = grid.points().get(i).layout().orElseThrow();
         Optional<ReleaseFigures> release =
             releases.isEmpty() ? Optional.empty() : Optional.of(found.releases().get(k));
-        cells.put(i, new PointCells(layout, found, release, map).of(request.measures()));
+        Optional<EndCounts> hand =
+            found.hands().isEmpty() ? Optional.empty() : Optional.of(found.hands().get(k));
+        cells.put(i, new PointCells(layout, found, release, hand, map).of(request.measures()));
       }
     } catch (ProblemException e) {
       if (e.code() != ProblemCode.TOO_COSTLY) {
@@ -196,9 +205,13 @@ final class SweepComputations {
         new ComputationKey(
             "spc",
             "sweep-piece|"
+                + limits.durationS()
+                + "|"
                 + limits.followedS()
                 + "|"
                 + asked
+                + "|"
+                + request.handKey()
                 + "|"
                 + listed
                 + "|"
@@ -210,8 +223,15 @@ final class SweepComputations {
         request.url(),
         progress -> {
           WorkCost cost = landscapes.costOf(layout);
-          long all = cost.sweepPiece((long) releases.size() * asked.runs(), asked.settled(), 0, 0);
-          Stages stages = cost.stages(progress, all);
+          long runs = (long) releases.size() * asked.runs();
+          long tries = (long) releases.size() * request.tries();
+          WorkCost ready = cost.madeReady();
+          Stages stages =
+              new Stages(
+                  progress,
+                  cost.makingReady(),
+                  ready.sweepPiece(runs, asked.settled(), 0, 0),
+                  ready.sweepPiece(0, false, tries, 0));
           Landscape landscape = landscapes.of(layout, LayoutPlace.STORED, stages.next());
           return new StoredPiece(
                   landscape.restPoints().list().stream().map(RestPlace::of).toList(),
@@ -222,9 +242,29 @@ final class SweepComputations {
                       asked,
                       finders,
                       limits.durationS(),
-                      stages.next()::report))
+                      stages.next()::report),
+                  hands(request, landscape, releases, stages.next()))
               .written();
         });
+  }
+
+  private List<EndCounts> hands(
+      SweepRequest request,
+      Landscape landscape,
+      List<Release> releases,
+      Computation.Progress progress) {
+    List<EndCounts> hands = new ArrayList<>();
+    for (int k = 0; k < releases.size(); k++) {
+      double begun = k;
+      Optional<OddsSpec> spec = request.odds(releases.get(k), limits);
+      spec.ifPresent(
+          asked ->
+              hands.add(
+                  new Odds(landscape, asked.hand(), finders, asked.longest())
+                      .count(
+                          asked, part -> progress.report((begun + part) / releases.size()))));
+    }
+    return hands;
   }
 
   private Computation map(SweepRequest request, LayoutDocument layout) {

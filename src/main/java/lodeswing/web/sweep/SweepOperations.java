@@ -13,6 +13,7 @@ import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.hand.HandShapes;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -176,6 +177,20 @@ class SweepOperations {
     all.add(parameter("y", SweepShapes.PLACE, "The release, where it does not vary.", "30"));
     all.add(parameter("vx", SweepShapes.SPEED, "Push along x.", "0"));
     all.add(parameter("vy", SweepShapes.SPEED, "Push along y.", "0"));
+    all.add(
+        parameter(
+            "spreadMm",
+            HandShapes.SIZE,
+            "How far the hand wanders, where a measure is of its odds: standard deviation, radius,"
+                + " or outer radius; in a textbook layout a plain number.",
+            "3"));
+    all.add(
+        parameter(
+            "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
+    all.add(parameter("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
+    all.add(parameter("spreadMmPerS", HandShapes.SPEED_SIZE, "How far its push wanders.", "0"));
+    all.add(parameter("width", SweepShapes.WIDTH, "Longest interval of a chance.", "0.05"));
+    all.add(parameter("seed", SweepShapes.SEED, "Seed of the tries.", "1"));
     all.add(
         parameter("halfWidth", SweepShapes.HALF_WIDTH, "Half of the small map's window.", "80"));
     all.add(parameter("side", SweepShapes.SIDE, "Pixels along the side of the small map.", "64"));

@@ -41,7 +41,7 @@ final class SweepPlot {
     String kind = map ? "A map of cells." : "Panels over one quantity.";
     var picture =
         new SweepPicture(
-            answers.words().title(),
+            answers.words().title(shown),
             axes,
             panels,
             captions(shown),

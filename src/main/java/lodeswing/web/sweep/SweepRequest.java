@@ -5,10 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lodeswing.analysis.sweep.ReleaseFigures;
+import lodeswing.core.chance.HandSpread;
+import lodeswing.core.chance.OddsSpec;
+import lodeswing.core.rig.Release;
+import lodeswing.core.statistics.IntervalRule;
 import lodeswing.core.window.BasinWindow;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.basin.UsualWindow;
 import lodeswing.web.body.Body;
+import lodeswing.web.body.Numbers;
+import lodeswing.web.hand.AimedHand;
 import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
@@ -36,6 +42,11 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
     members.put("measures", measures.stream().map(MeasuredFigure::body).toList());
     if (measures.stream().anyMatch(one -> one.measure().needsRelease())) {
       members.put("release", release(sent));
+    }
+    if (measures.stream().anyMatch(one -> one.measure().of() == SweepMeasure.Of.HAND)) {
+      members.put("spread", sent.object("spread"));
+      members.put("width", sent.findNumber("width").orElse(SweepShapes.USUAL_WIDTH));
+      members.put("seed", sent.findNumber("seed").orElse(SweepShapes.USUAL_SEED));
     }
     if (measures.stream().anyMatch(one -> one.measure().of() == SweepMeasure.Of.MAP)) {
       members.put(MAP, map(layout, sent));
@@ -137,6 +148,43 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
   /** The release of every point, as far as it does not vary. */
   Body release() {
     return canonical.object("release");
+  }
+
+  /** What is asked of the odds of a hand about a release, where odds are asked for. */
+  Optional<OddsSpec> odds(Release aim, Limits limits) {
+    if (!canonical.has("spread")) {
+      return Optional.empty();
+    }
+    HandSpread hand = hand().inSi();
+    return Optional.of(
+        new OddsSpec(
+            new HandSpread(aim, hand.place(), hand.speedDeviation()),
+            canonical.number("width"),
+            IntervalRule.WILSON,
+            (long) canonical.number("seed"),
+            limits.followedS()));
+  }
+
+  /** The hand, aimed as far as its release does not vary. */
+  AimedHand hand() {
+    return new AimedHand(release(), canonical.object("spread"), layout.shownPerUnit());
+  }
+
+  /** How many tries the odds of one point take at most; 0 where none are asked for. */
+  int tries() {
+    return canonical.has("spread")
+        ? OddsSpec.mostReleases(canonical.number("width"), IntervalRule.WILSON)
+        : 0;
+  }
+
+  /** What the odds of a release depend on, beside it and the layout. */
+  String handKey() {
+    return canonical.has("spread")
+        ? canonical.object("spread").toJson()
+            + Numbers.shortest(canonical.number("width"))
+            + "|"
+            + Numbers.shortest(canonical.number("seed"))
+        : "";
   }
 
   /** The window of the small map, in SI, where there is one. */

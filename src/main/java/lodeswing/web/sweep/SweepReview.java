@@ -6,11 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import lodeswing.core.chance.OddsSpec;
+import lodeswing.core.statistics.IntervalRule;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.FaultList;
 import lodeswing.web.body.NearestName;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.hand.AimedHand;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutOverrides;
@@ -55,6 +58,7 @@ final class SweepReview {
     names(vary);
     measures();
     release(vary);
+    hand(limits);
     if (faults.isEmpty()) {
       for (int i = 0; i < vary.size(); i++) {
         values(i, vary.get(i));
@@ -297,6 +301,33 @@ final class SweepReview {
             at("/vary/" + i + "/quantity"),
             "is of the release, but no measure is; measure outcome or sealedAtS, for example");
       }
+    }
+  }
+
+  private void hand(Limits limits) {
+    boolean asked =
+        sent.objects("measures").stream()
+            .anyMatch(one -> MeasuredFigure.of(one).measure().of() == SweepMeasure.Of.HAND);
+    if (!asked) {
+      return;
+    }
+    if (!sent.has("spread")) {
+      faults.add(
+          place == LayoutPlace.ADDRESS ? "?spreadMm" : "/spread",
+          "is missing: a measure is of the odds of a hand; say how far it wanders");
+      return;
+    }
+    new AimedHand(AimedHand.middle(), sent.object("spread"), layout.shownPerUnit())
+        .review(true, place, faults);
+    double width = sent.findNumber("width").orElse(SweepShapes.USUAL_WIDTH);
+    if (OddsSpec.mostReleases(width, IntervalRule.WILSON) > limits.oddsReleases()) {
+      faults.add(
+          at("/width"),
+          "is "
+              + Numbers.shortest(width)
+              + ", which may take more than "
+              + limits.oddsReleases()
+              + " releases a point; raise it");
     }
   }
 

@@ -12,6 +12,7 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.hand.HandShapes;
 import lodeswing.web.layout.LayoutShapes;
 
 /** What a request for a sweep may be, and what its answer looks like. */
@@ -27,6 +28,10 @@ final class SweepShapes {
   static final NumberShape HALF_WIDTH = NumberShape.above(0, 100_000);
   static final NumberShape SIDE = NumberShape.count(64, 256);
   static final double USUAL_SIDE = 64;
+  static final NumberShape WIDTH = NumberShape.between(1e-6, 1);
+  static final NumberShape SEED = NumberShape.count(0, Integer.MAX_VALUE);
+  static final double USUAL_WIDTH = 0.05;
+  static final double USUAL_SEED = 1;
   static final ChoiceShape MEASURE =
       ChoiceShape.of(
           Arrays.stream(SweepMeasure.values()).map(SweepMeasure::word).toArray(String[]::new));
@@ -96,6 +101,15 @@ final class SweepShapes {
     return builder
         .required("measures", new ListShape(MEASURED, 1, MOST_MEASURES), "What is measured.")
         .optional("release", RELEASE, "The release, where a measure needs one.")
+        .optional(
+            "spread",
+            HandShapes.SPREAD,
+            "How far a hand wanders about the release, where a measure is of its odds.")
+        .optional(
+            "width",
+            WIDTH,
+            "How long the 95 % interval (Wilson) of a chance may be at most; 0.05 if left out.")
+        .optional("seed", SEED, "Seed of the tries; 1 if left out.")
         .optional("map", MAP, "The small map, where a measure needs one.");
   }
 
@@ -127,6 +141,9 @@ final class SweepShapes {
           .required("vary", new ListShape(STORED_QUANTITY, 1, 2), "What varies, with every value.")
           .required("measures", new ListShape(MEASURED, 1, MOST_MEASURES), "What is measured.")
           .optional("release", RELEASE, "The release of every point, where it does not vary.")
+          .optional("spread", HandShapes.SPREAD, "How far the hand wanders about the release.")
+          .optional("width", WIDTH, "How long the interval of a chance may be.")
+          .optional("seed", SEED, "Seed of the tries.")
           .optional("map", MAP, "The small map.")
           .required("columns", new ListShape(TEXT, 1, 50), "Names of the columns.")
           .required(

@@ -23,8 +23,13 @@ final class SweepWords {
   }
 
   String title() {
+    return title(table.shown());
+  }
+
+  /** A heading for some columns. */
+  String title(List<Integer> columns) {
     List<String> what =
-        table.shown().stream().map(c -> table.columns().get(c).words()).limit(3).toList();
+        columns.stream().map(c -> table.columns().get(c).words()).limit(3).toList();
     List<String> over =
         request.vary().stream().map(quantity -> quantity.words(request.bench())).toList();
     return request.layout().heading(String.join(", ", what) + " by " + String.join(" and ", over));
@@ -209,6 +214,14 @@ final class SweepWords {
               + (request.bench() ? " s" : " units of time")
               + " at most. Near a border between ends an outcome is chance, which the measure sure"
               + " tells.");
+    }
+    if (request.tries() > 0) {
+      notes.add(
+          "Chances are counted as odds are, up to "
+              + request.tries()
+              + " tries a point, with Wilson's intervals (1927) at 95 % and the same seed at every"
+              + " point: neighbours share their luck, so that what differs between them is the"
+              + " layout.");
     }
     if (request.side() > 0) {
       notes.add(
