@@ -132,9 +132,7 @@ public final class SweepMapFigure {
     }
     for (int i = 0; i < count; i += 1 + (count - 1) / MOST_TICKS) {
       String name =
-          axis.places().isEmpty()
-              ? axis.values().get(i)
-              : SweepSheet.figure(axis.places().get(i));
+          axis.places().isEmpty() ? axis.values().get(i) : SweepSheet.figure(axis.places().get(i));
       ticks.add(new Tick(i, name.length() <= 10 ? name : name.substring(0, 9) + "…"));
     }
     return ticks;

@@ -204,9 +204,7 @@ final class Search {
     double begun = Math.min(1, (measured + refused) / (double) spec.candidates());
     Optional<Error> error =
         gauge.measure(
-            setting,
-            tries,
-            part -> progress.accept(Math.min(1, begun + part / spec.candidates())));
+            setting, tries, part -> progress.accept(Math.min(1, begun + part / spec.candidates())));
     double change = CHANGE_COST * change(setting);
     return error
         .map(of -> new Known(tries, of, of.squares() + change))

@@ -77,9 +77,7 @@ public final class Tuning {
           Arrays.equals(setting, own)
               ? before
               : counted(
-                  setting,
-                  ready,
-                  part -> progress.finish().accept(begun + part / nearest.size())));
+                  setting, ready, part -> progress.finish().accept(begun + part / nearest.size())));
     }
     finalists.sort(Comparator.comparingDouble(this::distance));
     return new TuningResult(before, finalists, search.measured(), search.refused());
@@ -106,10 +104,7 @@ public final class Tuning {
         odds.count(
             asked(hand, spec.confirmSeed()), part -> progress.accept((1 + Math.min(1, part)) / 2));
     return new Tuned(
-        Arrays.stream(setting).boxed().toList(),
-        landscape.restPoints().list(),
-        counted,
-        confirmed);
+        Arrays.stream(setting).boxed().toList(), landscape.restPoints().list(), counted, confirmed);
   }
 
   private OddsSpec asked(HandSpread hand, long seed) {

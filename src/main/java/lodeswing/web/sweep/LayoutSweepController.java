@@ -68,8 +68,7 @@ final class LayoutSweepController {
   private static final Parameter<Double> VY = number("vy", SweepShapes.SPEED);
   private static final Parameter<Double> SPREAD = number("spreadMm", HandShapes.SIZE);
   private static final Parameter<Double> WIDTH = number("width", SweepShapes.WIDTH);
-  private static final Parameter<Integer> SEED =
-      Parameter.integer("seed", 0, Integer.MAX_VALUE);
+  private static final Parameter<Integer> SEED = Parameter.integer("seed", 0, Integer.MAX_VALUE);
   private static final Parameter<Double> HALF_WIDTH =
       Parameter.number("halfWidth", Double.MIN_NORMAL, SweepShapes.HALF_WIDTH.most());
   private static final Parameter<Integer> SIDE =

@@ -69,7 +69,7 @@ final class PointCells {
       case PERIODS_AT_RELEASE ->
           List.of(number(released().periodX()), number(released().periodY()));
       case CHANCE -> chance(figure.label().orElseThrow());
-      case REPEATABILITY -> estimate(hand.map(this::repeatability));
+      case REPEATABILITY -> estimate(hand.filter(found -> tried()).map(this::repeatability));
       case SHARE -> share(figure.label().orElseThrow());
       case BASIN_ENTROPY -> estimate(map.flatMap(MapFigures::basinEntropy));
       case BOUNDARY_BASIN_ENTROPY -> estimate(map.flatMap(MapFigures::boundaryBasinEntropy));
@@ -95,6 +95,15 @@ final class PointCells {
       problem("impossible-release: " + names.nameOfEnd(Ends.CANNOT_START));
     }
     return begins;
+  }
+
+  /** Whether any try of the hand can begin; else says so. */
+  private boolean tried() {
+    boolean tried = hand.isPresent() && hand.get().of(Ends.CANNOT_START) < hand.get().total();
+    if (!tried) {
+      problem("impossible-release: " + names.nameOfEnd(Ends.CANNOT_START));
+    }
+    return tried;
   }
 
   private void problem(String said) {
@@ -124,7 +133,7 @@ final class PointCells {
   }
 
   private List<Object> chance(String label) {
-    return has(label) && hand.isPresent()
+    return has(label) && tried()
         ? proportion(hand.get().byEnd(), label, IntervalRule.WILSON)
         : List.of(NOTHING, NOTHING, NOTHING);
   }
@@ -144,8 +153,7 @@ final class PointCells {
     return Agreement.of(byName.values().stream().mapToInt(Integer::intValue).toArray());
   }
 
-  private List<Object> proportion(
-      Map<Integer, Integer> counts, String label, IntervalRule rule) {
+  private List<Object> proportion(Map<Integer, Integer> counts, String label, IntervalRule rule) {
     int all = counts.values().stream().mapToInt(Integer::intValue).sum();
     int own =
         counts.entrySet().stream()

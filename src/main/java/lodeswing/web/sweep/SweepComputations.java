@@ -47,6 +47,7 @@ final class SweepComputations {
   private static final String KIND = "sweep";
   private static final String STILL = "A piece of the sweep is still being computed.";
   private static final int PLANS = 20;
+  private static final int MOST_FORETOLD = 16;
 
   private final Landscapes landscapes;
   private final PreparingCost preparing;
@@ -90,32 +91,53 @@ final class SweepComputations {
     return there || !work.key().current() ? work : work.costing(cost(request));
   }
 
-  /** What a sweep costs, about, in releases; layouts that take too much are not computed. */
+  /** What a sweep costs, about, in releases. */
   long cost(SweepRequest request) {
-    Set<String> seen = new HashSet<>();
-    return 1 + grid(request).pieces().stream().mapToLong(one -> cost(request, one, seen)).sum();
+    long cost = 1;
+    for (long piece : costs(request, grid(request).pieces())) {
+      cost += piece;
+    }
+    return cost;
   }
 
-  /** What a piece costs, making its layout ready if none before it does. */
-  private long cost(SweepRequest request, SweepGrid.Piece piece, Set<String> seen) {
-    if (preparing.of(piece.layout()) > limits.preparingWork()) {
-      return 0;
+  /**
+   * What each piece costs. Making layouts ready is foretold of some of them, evenly chosen: to
+   * foretell all takes too long for a request.
+   */
+  private long[] costs(SweepRequest request, List<SweepGrid.Piece> pieces) {
+    long foretold = 0;
+    int some = 0;
+    for (int i = 0; i < pieces.size(); i += 1 + (pieces.size() - 1) / MOST_FORETOLD) {
+      double work = preparing.of(pieces.get(i).layout());
+      foretold +=
+          work > limits.preparingWork()
+              ? 0
+              : landscapes.costOf(pieces.get(i).layout()).makingReady();
+      some++;
     }
-    boolean first = seen.add(piece.layout().physicsKey());
-    WorkCost now = landscapes.costOf(piece.layout());
-    WorkCost cost = first ? now : now.madeReady();
-    long runs = (long) piece.points().size() * request.asked().runs();
-    long pixels = first ? (long) request.side() * request.side() : 0;
-    long tries = (long) piece.points().size() * request.tries();
-    return cost.sweepPiece(runs, request.asked().settled(), tries, pixels);
+    Set<String> seen = new HashSet<>();
+    long[] costs = new long[pieces.size()];
+    for (int i = 0; i < costs.length; i++) {
+      SweepGrid.Piece piece = pieces.get(i);
+      boolean first = seen.add(piece.layout().physicsKey());
+      long count = piece.points().size();
+      long pixels = first ? (long) request.side() * request.side() : 0;
+      costs[i] =
+          (first ? foretold / some : 0)
+              + new WorkCost(piece.layout().layout(), true, 0)
+                  .sweepPiece(
+                      count * request.asked().runs(),
+                      request.asked().settled(),
+                      count * request.tries(),
+                      pixels);
+    }
+    return costs;
   }
 
   private StoredSweep table(SweepRequest request, Computation.Progress progress) {
     SweepGrid grid = grid(request);
     List<SweepGrid.Piece> pieces = grid.pieces();
-    Set<String> seen = new HashSet<>();
-    long[] costs = pieces.stream().mapToLong(one -> cost(request, one, seen)).toArray();
-    Stages stages = new Stages(progress, costs);
+    Stages stages = new Stages(progress, costs(request, pieces));
     Map<Integer, List<Object>> cells = new HashMap<>();
     for (SweepGrid.Piece piece : pieces) {
       Computation.Progress stage = stages.next();
@@ -261,8 +283,7 @@ final class SweepComputations {
           asked ->
               hands.add(
                   new Odds(landscape, asked.hand(), finders, asked.longest())
-                      .count(
-                          asked, part -> progress.report((begun + part) / releases.size()))));
+                      .count(asked, part -> progress.report((begun + part) / releases.size()))));
     }
     return hands;
   }

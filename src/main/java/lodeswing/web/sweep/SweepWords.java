@@ -28,8 +28,7 @@ final class SweepWords {
 
   /** A heading for some columns. */
   String title(List<Integer> columns) {
-    List<String> what =
-        columns.stream().map(c -> table.columns().get(c).words()).limit(3).toList();
+    List<String> what = columns.stream().map(c -> table.columns().get(c).words()).limit(3).toList();
     List<String> over =
         request.vary().stream().map(quantity -> quantity.words(request.bench())).toList();
     return request.layout().heading(String.join(", ", what) + " by " + String.join(" and ", over));
