@@ -131,7 +131,7 @@ public final class SeparationFigure {
         shapes.add(text(power(power), PLOT_LEFT - 8, y + 4, TICK_SIZE, Anchor.END, Tint.Role.INK));
       }
     }
-    double step = step(end() / MOST_TICKS);
+    double step = RoundStep.atLeast(end() / MOST_TICKS);
     for (int i = 0; i * step <= end() * (1 + 1e-9); i++) {
       double x = pixelX(i * step);
       if (i > 0 && x < PLOT_RIGHT - 1) {
@@ -337,16 +337,5 @@ public final class SeparationFigure {
   private static String tick(double value) {
     String digits = String.format(Locale.ROOT, "%.6f", value);
     return digits.replaceAll("0+$", "").replaceAll("\\.$", "");
-  }
-
-  /** The next larger of 1, 2 and 5 times a power of ten. */
-  private static double step(double least) {
-    double power = Math.pow(10, Math.floor(Math.log10(least)));
-    for (double factor : new double[] {1, 2, 5}) {
-      if (factor * power >= least) {
-        return factor * power;
-      }
-    }
-    return 10 * power;
   }
 }

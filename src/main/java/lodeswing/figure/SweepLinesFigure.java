@@ -178,7 +178,7 @@ public final class SweepLinesFigure {
 
   private void band(SweepPicture.Panel.Numbers panel, int[] run, Scale scale, List<Shape> parts) {
     int count = run[1] - run[0] + 1;
-    Tint tint = new Tint.Level(0.22, false);
+    Tint tint = new Tint.Level(0, 0.22);
     if (count == 1) {
       double x = x(place(run[0]));
       parts.add(
@@ -210,7 +210,7 @@ public final class SweepLinesFigure {
       xs[i] = x(place(run[0] + i));
       ys[i] = -scale.y(panel.values().get(run[0] + i));
     }
-    Tint tint = new Tint.Level(0.78, false);
+    Tint tint = new Tint.Level(0, 0.78);
     if (count > 1) {
       parts.add(new Shape.Polyline(new Points(xs, ys), Stroke.solid(tint, 1.8), 0));
     }

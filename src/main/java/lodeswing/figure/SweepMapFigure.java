@@ -261,7 +261,7 @@ public final class SweepMapFigure {
         double place = high > low ? (figure - low) / (high - low) : 0.5;
         cells.add(
             SweepSheet.box(
-                left(i), upper(i), cell, cellHeight, Style.filled(new Tint.Level(place, false))));
+                left(i), upper(i), cell, cellHeight, Style.filled(new Tint.Level(0, place))));
       }
     }
     double y = heading(panel.words(), legend);
@@ -277,7 +277,7 @@ public final class SweepMapFigure {
       double place = 1 - (k + 0.5) / STEPS;
       legend.add(
           SweepSheet.box(
-              LEGEND, top + k * tall, 26, tall + 0.5, Style.filled(new Tint.Level(place, false))));
+              LEGEND, top + k * tall, 26, tall + 0.5, Style.filled(new Tint.Level(0, place))));
     }
     for (int k = 0; k <= 4; k++) {
       double y = top + 200 * (1 - k / 4.0);

@@ -99,20 +99,19 @@ public sealed interface Tint {
   }
 
   /**
-   * A number by its place between the least and the greatest of a picture; one hue, from light to
-   * dark.
+   * How much of something there is.
    *
-   * @param place 0 (least, lightest) to 1 (greatest, darkest)
-   * @param ink whether a mark on it is meant
+   * @param ramp which scale of colours, from 0 up
+   * @param value 0 for the least (lightest) to 1 for the most (darkest)
    */
-  record Level(double place, boolean ink) implements Tint {
+  record Level(int ramp, double value) implements Tint {
 
     /**
-     * @throws IllegalArgumentException where the place lies outside 0 to 1
+     * @throws IllegalArgumentException where the ramp is negative or the value outside 0 to 1
      */
     public Level {
-      if (!(place >= 0 && place <= 1)) {
-        throw new IllegalArgumentException("A level lies between 0 and 1.");
+      if (ramp < 0 || !(value >= 0 && value <= 1)) {
+        throw new IllegalArgumentException("A level has a ramp from 0 and a value in 0 to 1.");
       }
     }
   }

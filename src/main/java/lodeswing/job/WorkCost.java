@@ -45,6 +45,9 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   private static final double FREE_SWING = 10;
 
+  /** A swing among magnets beside one without: a guess. */
+  private static final double OCCUPANCY_SWING = 15;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -106,6 +109,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public long freeSwing(double swings) {
     return (long) Math.ceil(FREE_SWING * (1 + swings));
+  }
+
+  /**
+   * Releases followed with and without magnets, counting where they are.
+   *
+   * @param swings of all of them together
+   */
+  public long occupancy(double swings) {
+    return makingReady() + (long) Math.ceil(OCCUPANCY_SWING * (1 + swings));
   }
 
   /** The survey of a window. */

@@ -69,6 +69,12 @@ public final class Palette {
     {Rgb.of(0xD8B38C), Rgb.of(0xA9673A), Rgb.of(0x5A2311)},
   };
 
+  /** Amounts from little to much; lightness falls evenly with the place. */
+  private static final Rgb[][] LEVELS = {
+    {Rgb.of(0xF3F0E4), Rgb.of(0xA9C9B4), Rgb.of(0x4F93A0), Rgb.of(0x2A5683), Rgb.of(0x1C1F4E)},
+    {Rgb.of(0xF6F0E2), Rgb.of(0xE3BE8C), Rgb.of(0xC07A4C), Rgb.of(0x7E3A35), Rgb.of(0x3A1526)},
+  };
+
   /** Paper that glows, from the dark to the brightest; lightness rises evenly with the place. */
   private static final Rgb[] GLOW = {
     Rgb.of(0x0D1220),
@@ -77,17 +83,6 @@ public final class Palette {
     Rgb.of(0x3FA071),
     Rgb.of(0x8CD07F),
     Rgb.of(0xF1F7BF)
-  };
-
-  /** A number from the least to the greatest; lightness falls evenly with the place. */
-  private static final Rgb[] LEVELS = {
-    Rgb.of(0xF0EAD2),
-    Rgb.of(0xB9CDB4),
-    Rgb.of(0x7BAEA5),
-    Rgb.of(0x478A94),
-    Rgb.of(0x29647D),
-    Rgb.of(0x1A3D5E),
-    Rgb.of(0x131A36)
   };
 
   /** How far an untrusted part is mixed towards the plate. */
@@ -153,8 +148,7 @@ public final class Palette {
       return shade.ink() ? ground.contrasting(INK_CONTRAST) : ground;
     }
     if (tint instanceof Tint.Level level) {
-      Rgb ground = ramp(LEVELS, level.place());
-      return level.ink() ? ground.contrasting(INK_CONTRAST) : ground;
+      return ramp(LEVELS[level.ramp() % LEVELS.length], level.value());
     }
     if (tint instanceof Tint.Neutral neutral) {
       Rgb ground = neutral(neutral.place());

@@ -3,6 +3,7 @@ package lodeswing.analysis.freeswing;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.core.geometry.PathCurve;
+import lodeswing.core.outcome.PathEnd;
 
 /**
  * The path of a bob without magnets.

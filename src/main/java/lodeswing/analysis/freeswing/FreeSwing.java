@@ -13,12 +13,11 @@ import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.Step;
 import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.integrate.Tolerance;
-import lodeswing.core.motion.BenchMotion;
+import lodeswing.core.motion.FreeMotion;
 import lodeswing.core.motion.Motion;
-import lodeswing.core.motion.TextbookMotion;
-import lodeswing.core.rig.BenchLayout;
+import lodeswing.core.outcome.Endings;
+import lodeswing.core.outcome.PathEnd;
 import lodeswing.core.rig.Layout;
-import lodeswing.core.rig.TextbookLayout;
 
 /**
  * A rig without its magnets, followed from a release by the exact equations of motion, whatever the
@@ -37,21 +36,7 @@ public final class FreeSwing {
 
   /** The free swing of a layout: magnets and steel are set aside, the bob keeps its own. */
   public static FreeSwing of(Layout layout) {
-    if (layout instanceof TextbookLayout t) {
-      return new FreeSwing(
-          new TextbookMotion(new TextbookLayout(t.omega0(), t.drag(), t.height(), List.of())));
-    }
-    BenchLayout b = (BenchLayout) layout;
-    return new FreeSwing(
-        BenchMotion.withoutMagnets(
-            new BenchLayout(
-                b.suspension(),
-                b.bob(),
-                b.gap(),
-                List.of(),
-                Optional.empty(),
-                b.gravity(),
-                b.loss())));
+    return new FreeSwing(FreeMotion.of(layout));
   }
 
   /** Its equations of motion. */

@@ -10,6 +10,8 @@ import lodeswing.core.integrate.Step;
 import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.outcome.Endings;
+import lodeswing.core.outcome.PathEnd;
 
 /**
  * Follows a release among the magnets beside its free path, until the two are a given distance

@@ -8,6 +8,7 @@ import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.magnet.Pole;
 import lodeswing.core.magnet.SteelBacking;
 import lodeswing.core.suspension.Suspension;
+import lodeswing.core.suspension.TwoAxisBody;
 
 /**
  * A real rig in true units.
@@ -45,6 +46,11 @@ public record BenchLayout(
     return loss.linear() == 0 && loss.pivotTorque() == 0 && loss.drag().isEmpty();
   }
 
+  @Override
+  public BenchLayout withoutMagnets() {
+    return new BenchLayout(suspension, bob, gap, List.of(), Optional.empty(), gravity, loss);
+  }
+
   /** The same rig with other parts in the same world: backing, gravity and loss stay. */
   public BenchLayout with(
       Suspension otherSuspension,
@@ -63,6 +69,18 @@ public record BenchLayout(
   /** Height of the upper axis over the plate [m]. */
   public double axisHeight() {
     return bobCentreHeight() + suspension.body().bobArm() + suspension.body().axisOffset();
+  }
+
+  /**
+   * Height of the bob magnet's centre over the plate in a swing [m].
+   *
+   * @param beta angle about the lower axis [rad]
+   * @param alpha angle about the upper axis [rad]
+   */
+  public double bobHeight(double beta, double alpha) {
+    TwoAxisBody body = suspension.body();
+    double radius = body.axisOffset() + body.bobArm() * StrictMath.cos(beta);
+    return axisHeight() - radius * StrictMath.cos(alpha);
   }
 
   /**

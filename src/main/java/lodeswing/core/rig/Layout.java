@@ -8,4 +8,7 @@ public sealed interface Layout permits BenchLayout, TextbookLayout {
 
   /** Whether nothing takes energy out: then a bob that swings never comes to rest. */
   boolean lossless();
+
+  /** The same without magnets on the plate and steel below it; the bob keeps its own. */
+  Layout withoutMagnets();
 }

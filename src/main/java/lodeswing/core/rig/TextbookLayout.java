@@ -28,6 +28,11 @@ public record TextbookLayout(double omega0, double drag, double height, List<Att
     return drag == 0;
   }
 
+  @Override
+  public TextbookLayout withoutMagnets() {
+    return new TextbookLayout(omega0, drag, height, List.of());
+  }
+
   /**
    * A point that attracts (positive strength) or repels (negative strength).
    *

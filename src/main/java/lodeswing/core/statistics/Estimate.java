@@ -38,7 +38,7 @@ public record Estimate(double value, double standardError, Interval interval) {
   }
 
   /** The same with its interval cut to the range where the figure can lie. */
-  Estimate within(double least, double most) {
+  public Estimate within(double least, double most) {
     return new Estimate(value, standardError, interval.clamped(least, most));
   }
 

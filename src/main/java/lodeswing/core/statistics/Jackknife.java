@@ -8,7 +8,7 @@ import java.util.Optional;
  * <p>Source: B. Efron and C. Stein, Ann. Stat. 9 (1981) 586; over blocks, since neighbours depend
  * on each other, H. R. Kunsch, Ann. Stat. 17 (1989) 1217.
  */
-final class Jackknife {
+public final class Jackknife {
 
   private Jackknife() {}
 
@@ -36,6 +36,16 @@ final class Jackknife {
     }
     double error = used < 2 ? 0 : Math.sqrt(variance(left, used));
     return Optional.of(Estimate.ofStudent(allSum / allCount, error, Math.max(used - 1, 1)));
+  }
+
+  /**
+   * A figure whose value without each block in turn is known, by Student's t.
+   *
+   * @param whole its value from all blocks
+   * @param left its values without each block, two or more
+   */
+  public static Estimate estimate(double whole, double[] left) {
+    return Estimate.ofStudent(whole, Math.sqrt(variance(left, left.length)), left.length - 1);
   }
 
   /** Variance of a figure from its values without each block. */

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.analysis.freeswing.FreePath;
 import lodeswing.analysis.freeswing.Parting;
-import lodeswing.analysis.freeswing.PathEnd;
 import lodeswing.core.geometry.PathCurve;
 import lodeswing.core.motion.Limit;
+import lodeswing.core.outcome.PathEnd;
 
 /**
  * The paths of a free swing as they are stored, in SI.

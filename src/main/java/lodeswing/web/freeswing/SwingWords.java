@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import lodeswing.analysis.freeswing.Parting;
-import lodeswing.analysis.freeswing.PathEnd;
+import lodeswing.core.outcome.PathEnd;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.landscape.LimitWords;
 

@@ -178,6 +178,7 @@ final class LayoutAnswers {
     links.put("twins", self + "/twins");
     links.put("odds", self + "/odds");
     links.put("sweep", self + "/sweep");
+    links.put("occupancy", self + "/occupancy");
     links.put("freeSwing", self + "/free-swing");
     links.put("freeSwingDesign", self + "/free-swing/design");
     return texts(links);

@@ -60,6 +60,11 @@ public record Limits(
             meaning = "most work of one sweep, as it is estimated before it begins")
         @DefaultValue("100000000")
         long sweepReleases,
+    @Stated(
+            unit = "swing",
+            meaning = "most swings of all releases together that one occupancy may follow")
+        @DefaultValue("1000000")
+        int occupancySwings,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -122,6 +127,7 @@ public record Limits(
       oddsRigs,
       sweepPoints,
       sweepReleases,
+      occupancySwings,
       listBytes,
       waitLongestS,
       waitingComputations,

@@ -142,7 +142,7 @@ final class SweepPlot {
       kinds.put(
           words[k],
           new SweepPicture.Kind(
-              words[k], new Tint.Level(place, false), new Tint.Level(place, true), marks[k]));
+              words[k], new Tint.Level(0, place), place < 0.5 ? Tint.Role.INK : Tint.Role.PAPER, marks[k]));
     }
   }
 

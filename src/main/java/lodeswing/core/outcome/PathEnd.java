@@ -1,4 +1,4 @@
-package lodeswing.analysis.freeswing;
+package lodeswing.core.outcome;
 
 import java.util.Optional;
 import lodeswing.core.motion.Limit;

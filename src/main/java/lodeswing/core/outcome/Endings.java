@@ -1,4 +1,4 @@
-package lodeswing.analysis.freeswing;
+package lodeswing.core.outcome;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,14 +8,23 @@ import lodeswing.core.integrate.EventFunction;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 
-/** Looks out for what ends a path; keeps the first that did, and the state there. */
-final class Endings {
+/**
+ * Looks out for what ends a path: a limit of its model, or friction that holds the bob. Keeps the
+ * first that did, and the state there. Changes with its path; for one thread.
+ */
+public final class Endings {
 
   private final Motion motion;
   private final double[] last = new double[4];
   private Optional<PathEnd> end = Optional.empty();
 
-  Endings(Motion motion, double[] start) {
+  /**
+   * The endings of a path.
+   *
+   * @param motion what moves
+   * @param start its state at the release
+   */
+  public Endings(Motion motion, double[] start) {
     this.motion = motion;
     System.arraycopy(start, 0, last, 0, 4);
     if (motion.slideMargin(start) <= 0) {
@@ -23,7 +32,8 @@ final class Endings {
     }
   }
 
-  List<Event> events() {
+  /** The events that end the path, for the finder that sees its steps. */
+  public List<Event> events() {
     List<Event> events = new ArrayList<>();
     for (Limit limit : motion.limits()) {
       events.add(event((time, state) -> limit.margin(state), Optional.of(limit.kind())));
@@ -43,22 +53,23 @@ final class Endings {
         });
   }
 
-  Optional<PathEnd> end() {
+  /** What ended it, where anything has. */
+  public Optional<PathEnd> end() {
     return end;
   }
 
   /** Whether the bob is held by friction, so that it stays where it is. */
-  boolean held() {
+  public boolean held() {
     return end.isPresent() && end.get().limit().isEmpty();
   }
 
   /** The time up to which a step belongs to the path. */
-  double until(double stepEnd) {
+  public double until(double stepEnd) {
     return end.isPresent() ? Math.min(stepEnd, end.get().time()) : stepEnd;
   }
 
-  /** The state at the end. */
-  double[] state() {
+  /** The state at the end; not a copy. */
+  public double[] state() {
     return last;
   }
 }

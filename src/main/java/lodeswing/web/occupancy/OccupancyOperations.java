@@ -1,0 +1,96 @@
+package lodeswing.web.occupancy;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import lodeswing.render.png.PngWriter;
+import lodeswing.web.body.ChoiceShape;
+import lodeswing.web.body.NumberShape;
+import lodeswing.web.body.Shape;
+import lodeswing.web.body.TextShape;
+import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.layout.SampleLayouts;
+import lodeswing.web.openapi.OperationDescription;
+import lodeswing.web.openapi.OperationDescription.AnswerText;
+import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.trace.TraceShapes;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the operation on occupancies says about itself. */
+@Configuration(proxyBeanMethods = false)
+class OccupancyOperations {
+
+  private final SampleLayouts samples;
+
+  OccupancyOperations(LayoutStore layouts) {
+    this.samples = layouts.samples();
+  }
+
+  @Bean
+  OperationDescription describeGetOccupancy() {
+    return new OperationDescription(
+        "getOccupancy",
+        "Occupancy",
+        "See where the bob spends its time",
+        "Many releases followed with the magnets and without: the share of the time in each cell of"
+            + " the plate beside the field's strength there, their rank correlation, what the"
+            + " magnets change, and the time over magnets, each with its interval; a picture of"
+            + " both maps side by side. Every figure of the layout may be changed on the way, as in"
+            + " getLayoutVariant.",
+        List.of(
+            new ParameterText(
+                "layoutId",
+                true,
+                new TextShape(60),
+                "The layout's id.",
+                samples.get("closed-doors").document().layoutId()),
+            parameter(
+                "radius",
+                OccupancyController.RADIUS,
+                "Radius of the disc about the middle that releases come from, in the layout's unit"
+                    + " of length; if left out half the side of the usual map.",
+                "60"),
+            parameter(
+                "durationS",
+                TraceShapes.DURATION,
+                "How long each release is followed; if left out until a free swing has half its"
+                    + " size, three swings at least.",
+                "12"),
+            parameter(
+                "releases",
+                NumberShape.count(
+                    OccupancyController.LEAST_RELEASES, OccupancyController.MOST_RELEASES),
+                "How many releases, a multiple of 16.",
+                "1024"),
+            parameter(
+                "seed",
+                NumberShape.count(0, Integer.MAX_VALUE),
+                "Another seed gives other releases.",
+                "1"),
+            parameter(
+                "width",
+                NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
+                "Width of a PNG in pixels.",
+                "1200"),
+            parameter(
+                "value",
+                ChoiceShape.of(
+                    Arrays.stream(OccupancyValue.values())
+                        .map(OccupancyValue::word)
+                        .toArray(String[]::new)),
+                "One value as text, for a cell of a spreadsheet.",
+                "correlation")),
+        Optional.empty(),
+        List.of(
+            new AnswerText(
+                200, "The occupancy.", OccupancyShapes.DOCUMENT, OccupancyController.OFFERED),
+            PendingAnswer.ACCEPTED),
+        List.of(404, 422, 503));
+  }
+
+  private static ParameterText parameter(String name, Shape shape, String text, String example) {
+    return new ParameterText(name, false, shape, text, example);
+  }
+}
