@@ -190,6 +190,43 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   }
 
   /**
+   * What a tuning does.
+   *
+   * @param rigs whether candidates are rigs of their own, each made ready anew
+   * @param candidates how many are tried at most
+   * @param glance tries on each
+   * @param looks tries on those that are looked at closer, all together
+   * @param finalists how many are counted in full
+   * @param releases on each of those, and on the rig as it is
+   */
+  public record TuningSize(
+      boolean rigs, long candidates, long glance, long looks, long finalists, long releases) {}
+
+  /**
+   * What a tuning costs, in its stages.
+   *
+   * @param before the rig as it is
+   * @param search the candidates
+   * @param finish the nearest ones
+   */
+  public record TuningCost(long before, long search, long finish) {
+
+    /** All of it. */
+    public long all() {
+      return before + search + finish;
+    }
+  }
+
+  /** A search for the settings of a rig that give wanted odds. */
+  public TuningCost tuning(TuningSize size) {
+    long each = size.rigs() ? (long) (SEARCH + EVALUATION * preparingWork) : 0;
+    return new TuningCost(
+        makingReady() + size.releases() * release(),
+        size.candidates() * (each + size.glance() * release()) + size.looks() * release(),
+        size.finalists() * (each + size.releases() * release()));
+  }
+
+  /**
    * Tells such work as two stages: making the layout ready, and the rest.
    *
    * @param progress hears of all of it

@@ -31,7 +31,7 @@ import org.apache.commons.math3.random.MersenneTwister;
  */
 final class Search {
 
-  /** Error of what nobody can build; errors of chances are 2 at most. */
+  /** Cost of what nobody can build; errors of chances are 2 at most. */
   private static final double REFUSED = 3;
 
   /** Share of the budget that is kept for neighbours. */
@@ -59,13 +59,13 @@ final class Search {
   interface Gauge {
 
     /**
-     * The error of a setting.
+     * How far a setting is off.
      *
      * @param tries how many tries it is measured with
      * @param progress told the fraction done
      * @return nothing where nobody can build it
      */
-    Optional<Error> measure(int[] setting, int tries, DoubleConsumer progress);
+    Optional<Miss> measure(int[] setting, int tries, DoubleConsumer progress);
   }
 
   /**
@@ -74,9 +74,9 @@ final class Search {
    * @param squares sum over the labels of squared distances
    * @param distance the greatest distance
    */
-  record Error(double squares, double distance) {}
+  record Miss(double squares, double distance) {}
 
-  private record Known(int tries, Error error, double cost) {}
+  private record Known(int tries, Miss miss, double cost) {}
 
   /** Ends the optimiser. */
   private static final class Enough extends RuntimeException {
@@ -189,7 +189,7 @@ final class Search {
       refused++;
     }
     double noise = 1 / Math.sqrt(TuningSpec.GLANCE);
-    if (found.error().distance() < spec.wish().tolerance() + noise && looked < spec.looks()) {
+    if (found.miss().distance() < spec.wish().tolerance() + noise && looked < spec.looks()) {
       looked++;
       found = look(setting, TuningSpec.LOOK);
       known.put(key, found);
@@ -202,13 +202,13 @@ final class Search {
 
   private Known look(int[] setting, int tries) {
     double begun = Math.min(1, (measured + refused) / (double) spec.candidates());
-    Optional<Error> error =
+    Optional<Miss> found =
         gauge.measure(
             setting, tries, part -> progress.accept(Math.min(1, begun + part / spec.candidates())));
     double change = CHANGE_COST * change(setting);
-    return error
+    return found
         .map(of -> new Known(tries, of, of.squares() + change))
-        .orElseGet(() -> new Known(0, new Error(REFUSED, 1), REFUSED + change));
+        .orElseGet(() -> new Known(0, new Miss(REFUSED, 1), REFUSED + change));
   }
 
   /** Mean square of the changes, each as a share of its figure's range. */
@@ -225,7 +225,7 @@ final class Search {
   private long near() {
     double within = 0.5 * spec.wish().tolerance();
     return known.values().stream()
-        .filter(one -> one.tries() >= TuningSpec.LOOK && one.error().distance() <= within)
+        .filter(one -> one.tries() >= TuningSpec.LOOK && one.miss().distance() <= within)
         .count();
   }
 

@@ -118,7 +118,7 @@ public final class Tuning {
     private Optional<Landscape> made = Optional.empty();
 
     @Override
-    public Optional<Search.Error> measure(int[] setting, int tries, DoubleConsumer progress) {
+    public Optional<Search.Miss> measure(int[] setting, int tries, DoubleConsumer progress) {
       progress.accept(0);
       return landscape(setting, progress)
           .map(
@@ -127,7 +127,7 @@ public final class Tuning {
                     new Odds(landscape, bench.hand(setting), finders, spec.longest())
                         .count(tries, spec.seed(), part -> progress.accept((1 + part) / 2));
                 int[] byLabel = spec.wish().counts(counts, landscape.restPoints().list());
-                return new Search.Error(
+                return new Search.Miss(
                     spec.wish().squares(byLabel, tries), spec.wish().distance(byLabel, tries));
               });
     }

@@ -8,19 +8,25 @@ import lodeswing.core.rest.RestPoint;
 /**
  * The chances that are wanted.
  *
- * @param chances of each label, summing to 1; not to be changed
- * @param labels of each magnet the index of its label, -1 where it has none; not to be changed
+ * @param chances of each label, summing to 1
+ * @param labels of each magnet the index of its label, -1 where it has none
  * @param tolerance by how much the chance of a label may be off, above 0
  */
-public record Wish(double[] chances, int[] labels, double tolerance) {
+public record Wish(List<Double> chances, List<Integer> labels, double tolerance) {
+
+  public Wish {
+    chances = List.copyOf(chances);
+    labels = List.copyOf(labels);
+  }
 
   /** Counts by label, of counts by rest point; what ended at no label is in none. */
   public int[] counts(EndCounts counts, List<RestPoint> restPoints) {
-    int[] byLabel = new int[chances.length];
+    int[] byLabel = new int[chances.size()];
     for (Map.Entry<Integer, Integer> entry : counts.byEnd().entrySet()) {
       if (entry.getKey() >= 0) {
         RestPoint point = restPoints.get(entry.getKey());
-        int label = point.surroundings().owner().stream().map(m -> labels[m]).findAny().orElse(-1);
+        int owner = point.surroundings().owner().orElse(-1);
+        int label = owner < 0 ? -1 : labels.get(owner);
         if (label >= 0) {
           byLabel[label] += entry.getValue();
         }
@@ -32,8 +38,8 @@ public record Wish(double[] chances, int[] labels, double tolerance) {
   /** The greatest distance of a label's chance from the wanted one. */
   public double distance(int[] counts, int all) {
     double greatest = 0;
-    for (int k = 0; k < chances.length; k++) {
-      greatest = Math.max(greatest, Math.abs((double) counts[k] / all - chances[k]));
+    for (int k = 0; k < chances.size(); k++) {
+      greatest = Math.max(greatest, Math.abs((double) counts[k] / all - chances.get(k)));
     }
     return greatest;
   }
@@ -41,8 +47,8 @@ public record Wish(double[] chances, int[] labels, double tolerance) {
   /** The sum of the squares of these distances, which is smoother. */
   double squares(int[] counts, int all) {
     double sum = 0;
-    for (int k = 0; k < chances.length; k++) {
-      double off = (double) counts[k] / all - chances[k];
+    for (int k = 0; k < chances.size(); k++) {
+      double off = (double) counts[k] / all - chances.get(k);
       sum += off * off;
     }
     return sum;

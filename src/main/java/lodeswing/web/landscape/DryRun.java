@@ -42,9 +42,11 @@ public final class DryRun {
           .optional("sweepId", ID, "The sweep.")
           .optional("points", COUNT, "Points of the sweep.")
           .optional("pieces", COUNT, "Pieces of the sweep, each of which is kept by itself.")
+          .optional("tuningId", ID, "The tuning.")
+          .optional("candidates", COUNT, "Layouts that the tuning may try.")
           .optional("window", new MapShape(WORK, 10, 20), "The map's window.")
           .optional("samples", COUNT, "Samples of the trace, or of each of the twins.")
-          .optional("releases", COUNT, "Releases of the list, or of the odds at most.")
+          .optional("releases", COUNT, "Releases of the list, or of odds or a tuning at most.")
           .optional(
               "releasesPerTile", COUNT, "Releases of each tile, which is asked for by itself.")
           .required(

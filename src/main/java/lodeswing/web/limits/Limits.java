@@ -65,6 +65,14 @@ public record Limits(
             meaning = "most swings of all releases together that one occupancy may follow")
         @DefaultValue("1000000")
         int occupancySwings,
+    @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
+        @DefaultValue("60")
+        int tuningFigures,
+    @Stated(
+            unit = "release",
+            meaning = "most work that one tuning may cost, as it is estimated before it begins")
+        @DefaultValue("60000000")
+        long tuningReleases,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -128,6 +136,8 @@ public record Limits(
       sweepPoints,
       sweepReleases,
       occupancySwings,
+      tuningFigures,
+      tuningReleases,
       listBytes,
       waitLongestS,
       waitingComputations,
