@@ -152,7 +152,8 @@ public final class SweepMapFigure {
   }
 
   private double left(int point) {
-    return LEFT + (point / rows) * cell;
+    int column = point / rows;
+    return LEFT + column * cell;
   }
 
   private double upper(int point) {

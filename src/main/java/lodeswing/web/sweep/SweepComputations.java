@@ -1,7 +1,5 @@
 package lodeswing.web.sweep;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -46,7 +44,6 @@ final class SweepComputations {
 
   private static final String KIND = "sweep";
   private static final String STILL = "A piece of the sweep is still being computed.";
-  private static final int PLANS = 20;
   private static final int MOST_FORETOLD = 16;
 
   private final Landscapes landscapes;
@@ -55,8 +52,6 @@ final class SweepComputations {
   private final NeededResults results;
   private final OutcomeFinders finders;
   private final Limits limits;
-  private final Cache<String, SweepGrid> grids =
-      Caffeine.newBuilder().executor(Runnable::run).maximumSize(PLANS).build();
 
   SweepComputations(
       Landscapes landscapes,
@@ -73,11 +68,6 @@ final class SweepComputations {
     this.limits = limits;
   }
 
-  /** The points of a sweep. */
-  SweepGrid grid(SweepRequest request) {
-    return grids.get(request.sweepId(), id -> new SweepGrid(request));
-  }
-
   /** The work for a sweep. */
   Computation of(SweepRequest request) {
     Computation work =
@@ -91,51 +81,55 @@ final class SweepComputations {
     return there || !work.key().current() ? work : work.costing(cost(request));
   }
 
-  /** What a sweep costs, about, in releases. */
-  long cost(SweepRequest request) {
-    long cost = 1;
-    for (long piece : costs(request, grid(request).pieces())) {
-      cost += piece;
-    }
-    return cost;
+  /**
+   * What a sweep costs, about, in releases. Making layouts ready is foretold of some of them: to
+   * make all of them takes too long for a request.
+   */
+  private long cost(SweepRequest request) {
+    long points = request.points();
+    long pixels = (long) request.layouts() * request.side() * request.side();
+    return 1
+        + request.layouts() * makingReady(request)
+        + work(request, points)
+        + new WorkCost(request.layout().layout(), true, 0).sweepPiece(0, false, 0, pixels);
   }
 
-  /**
-   * What each piece costs. Making layouts ready is foretold of some of them, evenly chosen: to
-   * foretell all takes too long for a request.
-   */
-  private long[] costs(SweepRequest request, List<SweepGrid.Piece> pieces) {
+  /** Making one of its layouts ready, on average. */
+  private long makingReady(SweepRequest request) {
     long foretold = 0;
     int some = 0;
-    for (int i = 0; i < pieces.size(); i += 1 + (pieces.size() - 1) / MOST_FORETOLD) {
-      double work = preparing.of(pieces.get(i).layout());
-      foretold +=
-          work > limits.preparingWork()
-              ? 0
-              : landscapes.costOf(pieces.get(i).layout()).makingReady();
+    for (SweepGrid.Piece piece : SweepGrid.some(request, MOST_FORETOLD).pieces()) {
+      boolean made = preparing.of(piece.layout()) <= limits.preparingWork();
+      foretold += made ? landscapes.costOf(piece.layout()).makingReady() : 0;
       some++;
     }
+    return some == 0 ? 0 : foretold / some;
+  }
+
+  /** Releases and odds of some points. */
+  private static long work(SweepRequest request, long points) {
+    return new WorkCost(request.layout().layout(), true, 0)
+        .sweepPiece(
+            points * request.asked().runs(),
+            request.asked().settled(),
+            points * request.tries(),
+            0);
+  }
+
+  /** What each piece costs. */
+  private long[] costs(SweepRequest request, List<SweepGrid.Piece> pieces) {
+    long ready = makingReady(request);
     Set<String> seen = new HashSet<>();
-    long[] costs = new long[pieces.size()];
-    for (int i = 0; i < costs.length; i++) {
-      SweepGrid.Piece piece = pieces.get(i);
-      boolean first = seen.add(piece.layout().physicsKey());
-      long count = piece.points().size();
-      long pixels = first ? (long) request.side() * request.side() : 0;
-      costs[i] =
-          (first ? foretold / some : 0)
-              + new WorkCost(piece.layout().layout(), true, 0)
-                  .sweepPiece(
-                      count * request.asked().runs(),
-                      request.asked().settled(),
-                      count * request.tries(),
-                      pixels);
-    }
-    return costs;
+    return pieces.stream()
+        .mapToLong(
+            piece ->
+                work(request, piece.points().size())
+                    + (seen.add(piece.layout().physicsKey()) ? ready : 0))
+        .toArray();
   }
 
   private StoredSweep table(SweepRequest request, Computation.Progress progress) {
-    SweepGrid grid = grid(request);
+    SweepGrid grid = SweepGrid.of(request);
     List<SweepGrid.Piece> pieces = grid.pieces();
     Stages stages = new Stages(progress, costs(request, pieces));
     Map<Integer, List<Object>> cells = new HashMap<>();

@@ -94,7 +94,7 @@ final class SweepController {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("sweepId", asked.sweepId());
     members.put("points", (double) asked.points());
-    members.put("pieces", (double) computations.grid(asked).pieces().size());
+    members.put("pieces", (double) asked.pieces());
     return members;
   }
 

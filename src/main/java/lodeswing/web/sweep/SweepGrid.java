@@ -21,9 +21,10 @@ import lodeswing.web.problem.ProblemException;
 final class SweepGrid {
 
   /** As many points of one layout as a line of a square sweep has. */
-  private static final int MOST_IN_PIECE = 32;
+  static final int MOST_IN_PIECE = 32;
 
   private final SweepRequest request;
+  private final List<SweptQuantity> vary;
   private final List<Point> points = new ArrayList<>();
   private final Map<Map<String, String>, Varied> made = new HashMap<>();
 
@@ -52,22 +53,38 @@ final class SweepGrid {
   /** A layout or why there is none. */
   private record Varied(Optional<LayoutDocument> layout, Optional<String> problem) {}
 
-  SweepGrid(SweepRequest request) {
+  private SweepGrid(SweepRequest request) {
     this.request = request;
-    List<SweptQuantity> vary = request.vary();
-    if (vary.size() == 1) {
-      vary.get(0).values().forEach(value -> add(List.of(value)));
-    } else {
-      for (Object first : vary.get(0).values()) {
-        vary.get(1).values().forEach(second -> add(List.of(first, second)));
+    this.vary = request.vary();
+  }
+
+  /** All points of a sweep. */
+  static SweepGrid of(SweepRequest request) {
+    return of(request, 1);
+  }
+
+  /** Some of its points, evenly chosen: about so many at most. */
+  static SweepGrid some(SweepRequest request, int most) {
+    return of(request, 1 + (request.points() - 1) / most);
+  }
+
+  private static SweepGrid of(SweepRequest request, int stride) {
+    SweepGrid grid = new SweepGrid(request);
+    int last = grid.vary.get(grid.vary.size() - 1).values().size();
+    for (int i = 0; i < request.points(); i += stride) {
+      List<Object> values = new ArrayList<>();
+      if (grid.vary.size() > 1) {
+        values.add(grid.vary.get(0).values().get(i / last));
       }
+      values.add(grid.vary.get(grid.vary.size() - 1).values().get(i % last));
+      grid.add(values);
     }
+    return grid;
   }
 
   private void add(List<Object> values) {
     Map<String, String> overrides = new LinkedHashMap<>();
     Map<String, Double> varied = new HashMap<>();
-    List<SweptQuantity> vary = request.vary();
     for (int k = 0; k < vary.size(); k++) {
       if (vary.get(k).ofRelease()) {
         varied.put(vary.get(k).name(), (Double) values.get(k));

@@ -142,7 +142,10 @@ final class SweepPlot {
       kinds.put(
           words[k],
           new SweepPicture.Kind(
-              words[k], new Tint.Level(0, place), place < 0.5 ? Tint.Role.INK : Tint.Role.PAPER, marks[k]));
+              words[k],
+              new Tint.Level(0, place),
+              place < 0.5 ? Tint.Role.INK : Tint.Role.PAPER,
+              marks[k]));
     }
   }
 

@@ -128,6 +128,20 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
     return vary().stream().mapToInt(one -> one.values().size()).reduce(1, Math::multiplyExact);
   }
 
+  /** How many layouts there are, if each can be built. */
+  int layouts() {
+    return vary().stream()
+        .filter(one -> !one.ofRelease())
+        .mapToInt(one -> one.values().size())
+        .reduce(1, Math::multiplyExact);
+  }
+
+  /** How many pieces there are, if each layout can be built and no two move alike. */
+  int pieces() {
+    int releases = releases() ? points() / layouts() : 1;
+    return layouts() * ((releases + SweepGrid.MOST_IN_PIECE - 1) / SweepGrid.MOST_IN_PIECE);
+  }
+
   private boolean asks(SweepMeasure measure) {
     return measures().stream().anyMatch(one -> one.measure() == measure);
   }

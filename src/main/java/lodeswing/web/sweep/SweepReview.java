@@ -26,6 +26,7 @@ import lodeswing.web.problem.ProblemException;
 final class SweepReview {
 
   private static final int MOST_TOLD = 5;
+  private static final int MOST_TRIED = 64;
 
   private final LayoutDocument layout;
   private final Body sent;
@@ -331,10 +332,15 @@ final class SweepReview {
     }
   }
 
-  /** Values that no layout can have; those that only make one that cannot be built are rows. */
+  /**
+   * Values that no layout can have; those that only make one that cannot be built are rows. Of many
+   * values some are tried, evenly chosen, and what is wrong with others is told in their rows.
+   */
   private void values(int i, SweptQuantity quantity) {
     int told = 0;
-    for (int k = 0; k < quantity.values().size() && told < MOST_TOLD; k++) {
+    int count = quantity.values().size();
+    int stride = quantity.ofRelease() ? 1 : 1 + (count - 1) / MOST_TRIED;
+    for (int k = 0; k < count && told < MOST_TOLD; k += stride) {
       Object value = quantity.values().get(k);
       Optional<String> wrong =
           quantity.ofRelease() ? wrongRelease(quantity, value) : wrongFigure(quantity, value);
