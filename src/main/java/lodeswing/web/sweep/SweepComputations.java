@@ -44,7 +44,7 @@ final class SweepComputations {
 
   private static final String KIND = "sweep";
   private static final String STILL = "A piece of the sweep is still being computed.";
-  private static final int MOST_FORETOLD = 16;
+  private static final int MOST_FORETOLD = 6;
 
   private final Landscapes landscapes;
   private final PreparingCost preparing;
