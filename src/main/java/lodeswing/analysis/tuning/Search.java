@@ -20,13 +20,14 @@ import org.apache.commons.math3.random.MersenneTwister;
 /**
  * Looks for settings with little error, on the grid of a hand's steps.
  *
- * <p>Commons Math's covariance matrix adaptation (N. Hansen and A. Ostermeier, Evol. Comput. 9
- * (2001) 159) proposes places between the steps; each is rounded to the nearest setting within the
- * bounds before it is measured, and none is measured twice. What budget is left goes to the
- * neighbours of the best, one step along one figure each. A setting that looks near is looked at
- * closer, and the search ends when enough of those are near.
+ * <p>First Commons Math's covariance matrix adaptation (N. Hansen and A. Ostermeier, Evol. Comput.
+ * 9 (2001) 159) proposes places between the steps, a few generations of them; then {@link Slopes}
+ * leads on from the best, and where it leads to what is known, to a neighbour on the grid. Each
+ * proposal is rounded to the nearest setting within the bounds before it is measured, and none is
+ * measured twice. A setting that looks near is looked at closer, and the search ends when enough of
+ * those are near.
  *
- * <p>Errors are measured one after the other, so that neither threads nor their number change
+ * <p>Settings are measured one after the other, so that neither threads nor their number change
  * anything. Not safe for several threads.
  */
 final class Search {
@@ -34,8 +35,11 @@ final class Search {
   /** Cost of what nobody can build; errors of chances are 2 at most. */
   private static final double REFUSED = 3;
 
-  /** Share of the budget that is kept for neighbours. */
-  private static final double NEIGHBOURS = 0.25;
+  /** Generations of proposals before slopes lead on. */
+  private static final int GENERATIONS = 2;
+
+  /** So many neighbours are thought of before the grid is taken for exhausted. */
+  private static final int THOUGHTS = 200;
 
   /** Proposals may round to what is known already; so many of them are heard for each new one. */
   private static final int PROPOSALS = 8;
@@ -71,10 +75,22 @@ final class Search {
   /**
    * How far a setting is from what is wanted.
    *
-   * @param squares sum over the labels of squared distances
-   * @param distance the greatest distance
+   * @param off each label's chance less the wanted one
    */
-  record Miss(double squares, double distance) {}
+  record Miss(List<Double> off) {
+
+    Miss {
+      off = List.copyOf(off);
+    }
+
+    double squares() {
+      return off.stream().mapToDouble(one -> one * one).sum();
+    }
+
+    double distance() {
+      return off.stream().mapToDouble(Math::abs).max().orElse(0);
+    }
+  }
 
   private record Known(int tries, Miss miss, double cost) {}
 
@@ -100,7 +116,7 @@ final class Search {
     try {
       measure(own);
       wander();
-      neighbours();
+      descend();
     } catch (Enough e) {
       // What is known suffices.
     }
@@ -119,7 +135,8 @@ final class Search {
       spread[k] = Math.max(0.5, FIRST_SPREAD * (bench.most(k) - bench.least(k)));
       spread[k] = Math.min(spread[k], most[k] - least[k]);
     }
-    int mostMeasured = spec.candidates() - (int) (NEIGHBOURS * spec.candidates());
+    int population = 4 + (int) (3 * Math.log(n));
+    int mostMeasured = Math.min(1 + GENERATIONS * population, spec.candidates() / 2);
     var optimiser =
         new CMAESOptimizer(
             Integer.MAX_VALUE, 0, true, 0, 1, new MersenneTwister(spec.seed()), false, null);
@@ -130,10 +147,10 @@ final class Search {
           GoalType.MINIMIZE,
           new SimpleBounds(least, most),
           new CMAESOptimizer.Sigma(spread),
-          new CMAESOptimizer.PopulationSize(4 + (int) (3 * Math.log(n))),
+          new CMAESOptimizer.PopulationSize(population),
           new MaxEval(PROPOSALS * spec.candidates()));
     } catch (TooManyEvaluationsException | WanderedEnough e) {
-      // The neighbours are next.
+      // Slopes lead on.
     }
   }
 
@@ -141,7 +158,7 @@ final class Search {
     private static final long serialVersionUID = 1L;
 
     WanderedEnough() {
-      super("the rest of the budget is for neighbours", null, false, false);
+      super("slopes lead on", null, false, false);
     }
   }
 
@@ -156,20 +173,60 @@ final class Search {
     return measure(bench.within(setting)).cost();
   }
 
-  /** Measures the neighbours of the best until none is better. */
-  private void neighbours() {
-    boolean better = true;
-    while (better) {
-      List<Integer> best = ordered().get(0).getKey();
-      for (int k = 0; k < bench.figures(); k++) {
-        for (int step = -1; step <= 1; step += 2) {
-          int[] setting = best.stream().mapToInt(Integer::intValue).toArray();
-          setting[k] += step;
-          measure(bench.within(setting));
-        }
+  /** Goes on from the best along the slopes, or to a neighbour of it. */
+  private void descend() {
+    var random = new MersenneTwister(spec.seed() + 1);
+    while (true) {
+      List<Map.Entry<List<Integer>, Known>> ordered = ordered();
+      if (ordered.get(0).getValue().tries() == 0) {
+        return;
       }
-      better = !ordered().get(0).getKey().equals(best);
+      List<Integer> best = ordered.get(0).getKey();
+      double[] step =
+          new Slopes(
+                  ordered.stream()
+                      .filter(one -> one.getValue().tries() > 0)
+                      .map(one -> sample(one.getKey(), one.getValue()))
+                      .toList())
+              .step();
+      int[] next = new int[step.length];
+      for (int k = 0; k < next.length; k++) {
+        next[k] = best.get(k) + (int) Math.rint(step[k] * range(k));
+      }
+      next = bench.within(next);
+      for (int thought = 0; isKnown(next); thought++) {
+        if (thought >= THOUGHTS) {
+          return;
+        }
+        next = neighbour(best, 1 + thought / 20, random);
+      }
+      measure(next);
     }
+  }
+
+  private int[] neighbour(List<Integer> best, int far, MersenneTwister random) {
+    int[] next = best.stream().mapToInt(Integer::intValue).toArray();
+    int moved = 1 + random.nextInt(Math.min(2, next.length));
+    for (int m = 0; m < moved; m++) {
+      next[random.nextInt(next.length)] += random.nextInt(2 * far + 1) - far;
+    }
+    return bench.within(next);
+  }
+
+  private boolean isKnown(int[] setting) {
+    return known.containsKey(IntStream.of(setting).boxed().toList());
+  }
+
+  private Slopes.Sample sample(List<Integer> setting, Known measuredAs) {
+    List<Double> place = new ArrayList<>();
+    for (int k = 0; k < setting.size(); k++) {
+      place.add(setting.get(k) / range(k));
+    }
+    return new Slopes.Sample(place, measuredAs.miss().off(), measuredAs.tries());
+  }
+
+  private double range(int figure) {
+    return Math.max(1.0, bench.most(figure) - bench.least(figure));
   }
 
   private Known measure(int[] setting) {
@@ -208,15 +265,14 @@ final class Search {
     double change = CHANGE_COST * change(setting);
     return found
         .map(of -> new Known(tries, of, of.squares() + change))
-        .orElseGet(() -> new Known(0, new Miss(REFUSED, 1), REFUSED + change));
+        .orElseGet(() -> new Known(0, new Miss(List.of(1.0)), REFUSED + change));
   }
 
   /** Mean square of the changes, each as a share of its figure's range. */
   private double change(int[] setting) {
     double sum = 0;
     for (int k = 0; k < setting.length; k++) {
-      double range = Math.max(1, bench.most(k) - bench.least(k));
-      sum += setting[k] / range * (setting[k] / range);
+      sum += setting[k] / range(k) * (setting[k] / range(k));
     }
     return sum / Math.max(1, setting.length);
   }

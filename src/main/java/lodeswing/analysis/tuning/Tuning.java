@@ -127,8 +127,7 @@ public final class Tuning {
                     new Odds(landscape, bench.hand(setting), finders, spec.longest())
                         .count(tries, spec.seed(), part -> progress.accept((1 + part) / 2));
                 int[] byLabel = spec.wish().counts(counts, landscape.restPoints().list());
-                return new Search.Miss(
-                    spec.wish().squares(byLabel, tries), spec.wish().distance(byLabel, tries));
+                return new Search.Miss(spec.wish().off(byLabel, tries));
               });
     }
 

@@ -1,5 +1,6 @@
 package lodeswing.analysis.tuning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lodeswing.core.chance.EndCounts;
@@ -35,22 +36,17 @@ public record Wish(List<Double> chances, List<Integer> labels, double tolerance)
     return byLabel;
   }
 
-  /** The greatest distance of a label's chance from the wanted one. */
-  public double distance(int[] counts, int all) {
-    double greatest = 0;
+  /** Each label's chance less the wanted one. */
+  public List<Double> off(int[] counts, int all) {
+    List<Double> off = new ArrayList<>();
     for (int k = 0; k < chances.size(); k++) {
-      greatest = Math.max(greatest, Math.abs((double) counts[k] / all - chances.get(k)));
+      off.add((double) counts[k] / all - chances.get(k));
     }
-    return greatest;
+    return off;
   }
 
-  /** The sum of the squares of these distances, which is smoother. */
-  double squares(int[] counts, int all) {
-    double sum = 0;
-    for (int k = 0; k < chances.size(); k++) {
-      double off = (double) counts[k] / all - chances.get(k);
-      sum += off * off;
-    }
-    return sum;
+  /** The greatest distance of a label's chance from the wanted one. */
+  public double distance(int[] counts, int all) {
+    return off(counts, all).stream().mapToDouble(Math::abs).max().orElse(0);
   }
 }

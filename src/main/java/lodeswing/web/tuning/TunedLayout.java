@@ -179,8 +179,7 @@ final class TunedLayout {
                         + Numbers.plain(Math.abs(change))
                         + " mm"));
     releaseMove()
-        .ifPresent(
-            move -> parts.add("let go " + way(move) + ", at (" + at(move) + ")" + request.unit()));
+        .ifPresent(move -> parts.add("let go " + way(move) + " at " + at(move) + request.unit()));
     return parts.isEmpty() ? "Nothing moves." : "Move " + String.join("; ", parts) + ".";
   }
 
@@ -200,7 +199,7 @@ final class TunedLayout {
   }
 
   private static String at(Move move) {
-    return Numbers.plain(move.x()) + ", " + Numbers.plain(move.y());
+    return "x=" + Numbers.plain(move.x()) + " y=" + Numbers.plain(move.y());
   }
 
   /** What to mind when it is built. */

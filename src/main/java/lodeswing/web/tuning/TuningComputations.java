@@ -64,7 +64,7 @@ final class TuningComputations {
                 TuningSpec.GLANCE,
                 request.spec(limits).looks() * (long) TuningSpec.LOOK,
                 request.answers(),
-                2 * OddsSpec.mostReleases(request.width(), request.rule())));
+                2L * OddsSpec.mostReleases(request.width(), request.rule())));
   }
 
   private StoredTuning tuned(

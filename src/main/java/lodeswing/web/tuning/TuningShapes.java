@@ -132,7 +132,7 @@ final class TuningShapes {
             "By how much the chance of a label may be off: 0.02 is two percentage points.")
         .required("move", MOVE, "What may be changed.")
         .withDefault(
-            "answers", NumberShape.count(1, MOST_ANSWERS), 3.0, "How many layouts to answer.")
+            "answers", NumberShape.count(1, MOST_ANSWERS), 2.0, "How many layouts to answer.")
         .withDefault(
             "candidates",
             NumberShape.count(FEWEST_CANDIDATES, MOST_CANDIDATES),
