@@ -96,11 +96,7 @@ class OpenApiDocumentTest {
         dry++;
       }
     }
-<<<<<<< HEAD
     assertEquals(8, dry);
-=======
-    assertEquals(7, dry);
->>>>>>> origin/tuning
     for (String name : List.of("LayoutSummary", "DryRun")) {
       assertTrue(
           document().at("/components/schemas/" + name + "/properties").has("costReleases"), name);
