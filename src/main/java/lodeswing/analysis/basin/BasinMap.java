@@ -6,6 +6,7 @@ import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * Where the release from each pixel ends, and from when that was certain.

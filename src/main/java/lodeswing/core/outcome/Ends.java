@@ -46,6 +46,16 @@ public final class Ends {
     Arrays.fill(settledAt, Double.NaN);
   }
 
+  /**
+   * Whether an end says what becomes of the bob; else the release cannot begin, or is not followed
+   * far enough.
+   *
+   * @param end a rest point's index, or a negative code
+   */
+  public static boolean known(int end) {
+    return end != CANNOT_START && end != UNSETTLED;
+  }
+
   /** How many releases there are. */
   public int size() {
     return end.length;

@@ -12,6 +12,8 @@ import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
 
 /** Maps of layouts that are their own picture in a mirror. */

@@ -1,4 +1,4 @@
-package lodeswing.analysis.basin;
+package lodeswing.core.window;
 
 import lodeswing.core.outcome.ReleaseSource;
 
