@@ -22,7 +22,9 @@ class SweepRestartTest {
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
   private static final int PIECES = 30;
-  private static final int SOME = 4;
+
+  /** Few, since the service goes on for two seconds while it stops. */
+  private static final int SOME = 2;
 
   private static final String SWEEP =
       "{\"layout\":{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.2,\"height\":0.3,"
@@ -32,7 +34,7 @@ class SweepRestartTest {
           + "\"vary\":[{\"quantity\":\"drag\",\"from\":0.1,\"to\":0.4,\"steps\":30},"
           + "{\"quantity\":\"x\",\"from\":0.2,\"to\":2.13,\"steps\":30}],"
           + "\"measures\":[{\"measure\":\"outcome\"},"
-          + "{\"measure\":\"sealedAtS\"}],\"release\":{\"y\":0.4}}";
+          + "{\"measure\":\"settledAtS\"}],\"release\":{\"y\":0.4}}";
 
   private static Response ask(RunningService service, int wait) {
     return service
