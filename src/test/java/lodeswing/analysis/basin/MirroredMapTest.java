@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class MirroredMapTest {
 
   private static final OutcomeFinders FINDERS = new OutcomeFinders(LaneProvider.choose());
-  private static final int SIDE = 64;
+  private static final int SIDE = 32;
 
   private static BasinMap tile(Landscape landscape, BasinWindow window, int zoom, long x, long y) {
     PixelGrid grid = PixelGrid.tile(window, zoom, x, y, SIDE);
