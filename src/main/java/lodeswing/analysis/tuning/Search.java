@@ -35,7 +35,7 @@ final class Search {
   /** Cost of what nobody can build; errors of chances are 2 at most. */
   private static final double REFUSED = 3;
 
-  /** Generations of proposals before slopes lead on; more of them found nothing sooner. */
+  /** Generations of proposals before slopes lead on; two of them took more rigs. */
   private static final int GENERATIONS = 1;
 
   /**
