@@ -35,8 +35,14 @@ final class Search {
   /** Cost of what nobody can build; errors of chances are 2 at most. */
   private static final double REFUSED = 3;
 
-  /** Generations of proposals before slopes lead on. */
-  private static final int GENERATIONS = 2;
+  /** Generations of proposals before slopes lead on; two of them took more rigs. */
+  private static final int GENERATIONS = 1;
+
+  /**
+   * Near is a distance up to this share of the tolerance: a closer look errs by a third of two
+   * points.
+   */
+  private static final double NEAR = 0.6;
 
   /** So many neighbours are thought of before the grid is taken for exhausted. */
   private static final int THOUGHTS = 200;
@@ -279,7 +285,7 @@ final class Search {
 
   /** How many have been looked at closer and were well within the tolerance. */
   private long near() {
-    double within = 0.5 * spec.wish().tolerance();
+    double within = NEAR * spec.wish().tolerance();
     return known.values().stream()
         .filter(one -> one.tries() >= TuningSpec.LOOK && one.miss().distance() <= within)
         .count();

@@ -24,6 +24,12 @@ final class Slopes {
   /** Damping, as a share of the slopes' mean square. */
   private static final double DAMPING = 1e-2;
 
+  /** Width of the weights where all samples lie at one place. */
+  private static final double LEAST_WIDTH = 1e-2;
+
+  /** Slopes of a mean square below this are rounding: no chance changes with any figure. */
+  private static final double FLAT = 1e-10;
+
   /** Lines are not believed farther than this share of a figure's range. */
   private static final double FARTHEST = 0.25;
 
@@ -50,7 +56,7 @@ final class Slopes {
     double[] distances = samples.stream().mapToDouble(s -> apart(s, best)).toArray();
     double[] sorted = distances.clone();
     Arrays.sort(sorted);
-    double width = Math.max(1e-6, sorted[Math.min(sorted.length, 2 * figures + 2) - 1]);
+    double width = Math.max(LEAST_WIDTH, sorted[Math.min(sorted.length, 2 * figures + 2) - 1]);
     int labels = best.off().size();
     RealMatrix normal = new Array2DRowRealMatrix(figures + 1, figures + 1);
     RealMatrix right = new Array2DRowRealMatrix(figures + 1, labels);
@@ -85,12 +91,15 @@ final class Slopes {
     RealMatrix slopes = lines.getSubMatrix(0, figures - 1, 0, labels - 1).transpose();
     RealMatrix products = slopes.multiply(slopes.transpose());
     double mean = products.getTrace() / labels;
-    if (!(mean > 0)) {
+    if (!(mean > FLAT)) {
       return new double[figures];
     }
     RealMatrix damped =
-        products.add(MatrixUtils.createRealIdentityMatrix(labels).scalarMultiply(DAMPING * mean));
-    RealMatrix off = lines.getSubMatrix(figures, figures, 0, labels - 1).transpose();
+        products
+            .scalarMultiply(1 / mean)
+            .add(MatrixUtils.createRealIdentityMatrix(labels).scalarMultiply(DAMPING));
+    RealMatrix off =
+        lines.getSubMatrix(figures, figures, 0, labels - 1).transpose().scalarMultiply(1 / mean);
     double[] step =
         slopes
             .transpose()

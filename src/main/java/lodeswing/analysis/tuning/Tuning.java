@@ -62,7 +62,7 @@ public final class Tuning {
   public TuningResult run(Ready ready, TuningProgress progress) {
     int[] own = new int[bench.figures()];
     Tuned before = counted(own, ready, progress.before());
-    if (within(before, spec.wish().tolerance() / 2)) {
+    if (distance(before) <= spec.wish().tolerance() / 2) {
       // Already as wanted: nothing is moved.
       return new TuningResult(before, List.of(before), 0, 0);
     }
@@ -83,14 +83,10 @@ public final class Tuning {
     return new TuningResult(before, finalists, search.measured(), search.refused());
   }
 
-  private boolean within(Tuned one, double tolerance) {
-    return distance(one) <= tolerance;
-  }
-
-  /** The greatest distance of a label's chance from the wanted one, both counts together. */
+  /** The greatest distance of a label's chance from the wanted one, by the seed of the search. */
   private double distance(Tuned one) {
-    EndCounts both = one.counted().and(one.confirmed().byEnd());
-    return spec.wish().distance(spec.wish().counts(both, one.restPoints()), both.total());
+    EndCounts counted = one.counted();
+    return spec.wish().distance(spec.wish().counts(counted, one.restPoints()), counted.total());
   }
 
   private Tuned counted(int[] setting, Ready ready, DoubleConsumer progress) {

@@ -158,14 +158,7 @@ final class TunedLayout {
   String sentence() {
     List<String> parts = new ArrayList<>();
     for (Move move : moves()) {
-      parts.add(
-          request.name(move.magnet())
-              + " "
-              + way(move)
-              + " to ("
-              + at(move)
-              + ")"
-              + request.unit());
+      parts.add(request.name(move.magnet()) + " " + way(move) + " to " + at(move) + request.unit());
     }
     for (int magnet : exchanged) {
       parts.add("replace " + request.name(magnet) + " by one of " + exchange(magnet));
