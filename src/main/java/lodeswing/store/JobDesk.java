@@ -23,6 +23,7 @@ import lodeswing.job.Computation;
 import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
 import lodeswing.job.JobNeededException;
+import lodeswing.job.JobState;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -214,8 +215,25 @@ public final class JobDesk implements JobLedger, AutoCloseable {
         throw e;
       }
       // This asking is withdrawn; the work goes on for whoever waits.
+      return findJob(jobId);
     }
-    return findJob(jobId);
+    return overtaken(jobId).or(() -> findJob(jobId));
+  }
+
+  /**
+   * The job as its row has it ended, once nothing works at it: between a flight's end and the row's
+   * the queue may have begun it anew.
+   */
+  private Optional<Job> overtaken(String jobId) {
+    // Taken before the row is read: what is asked for again after that is another flight.
+    Optional<Flight> anew = Optional.ofNullable(flights.getIfPresent(jobId));
+    Optional<Job> row = rows.find(jobId).filter(job -> job.state() == JobState.CANCELLED);
+    try {
+      row.flatMap(job -> anew).ifPresent(this::cancel);
+    } catch (JobNeededException e) {
+      LOG.debug("Job {} goes on for others", jobId);
+    }
+    return row;
   }
 
   private void cancel(Flight flight) {

@@ -1,7 +1,6 @@
 package lodeswing.web.landscape;
 
-import com.github.benmanes.caffeine.cache.AsyncCache;
-import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lodeswing.core.landscape.Landscape;
@@ -26,22 +25,16 @@ import org.springframework.stereotype.Component;
 @Component
 public final class Landscapes {
 
-  private static final int BYTES_PER_KILOBYTE = 1024;
   private static final Logger LOG = LoggerFactory.getLogger(Landscapes.class);
 
   private final Limits limits;
   private final PreparingCost cost;
-  private final AsyncCache<String, Landscape> held;
+  private final LatestLandscapes held;
 
   Landscapes(Limits limits, PreparingCost cost) {
     this.limits = limits;
     this.cost = cost;
-    this.held =
-        Caffeine.newBuilder()
-            .executor(Runnable::run)
-            .maximumWeight(limits.landscapeBytes() / BYTES_PER_KILOBYTE)
-            .<String, Landscape>weigher((key, landscape) -> kilobytes(landscape))
-            .buildAsync();
+    this.held = new LatestLandscapes(limits.landscapeBytes());
   }
 
   /**
@@ -64,9 +57,9 @@ public final class Landscapes {
    */
   public Landscape of(LayoutDocument document, LayoutPlace place, Computation.Progress progress) {
     var mine = new CompletableFuture<Landscape>();
-    CompletableFuture<Landscape> seat = held.asMap().putIfAbsent(document.physicsKey(), mine);
-    if (seat != null) {
-      return await(seat);
+    Optional<CompletableFuture<Landscape>> seat = held.seat(document.physicsKey(), mine);
+    if (seat.isPresent()) {
+      return await(seat.get());
     }
     try {
       double expected = cost.of(document);
@@ -75,13 +68,16 @@ public final class Landscapes {
               document.layout(),
               limits.preparingWork(),
               spent -> tell(progress, Math.min(1, spent / expected)));
+      held.made(document.physicsKey(), made);
       mine.complete(made);
       return made;
     } catch (WorkExceededException e) {
       ProblemException problem = cost.ranOut(document, place);
+      held.failed(document.physicsKey());
       mine.completeExceptionally(problem);
       throw problem;
     } catch (RuntimeException | Error e) {
+      held.failed(document.physicsKey());
       mine.completeExceptionally(e);
       throw e;
     }
@@ -97,7 +93,7 @@ public final class Landscapes {
 
   /** What work on a layout costs now, which is less once the layout is ready. */
   public WorkCost costOf(LayoutDocument document) {
-    boolean ready = held.asMap().containsKey(document.physicsKey());
+    boolean ready = held.holds(document.physicsKey());
     return new WorkCost(document.layout(), ready, cost.of(document));
   }
 
@@ -110,9 +106,5 @@ public final class Landscapes {
       }
       throw e;
     }
-  }
-
-  private static int kilobytes(Landscape landscape) {
-    return Math.toIntExact(1 + landscape.bytes() / BYTES_PER_KILOBYTE);
   }
 }

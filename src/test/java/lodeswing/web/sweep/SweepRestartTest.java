@@ -23,7 +23,7 @@ class SweepRestartTest {
 
   private static final int PIECES = 30;
 
-  /** Few, since the service goes on for two seconds while it stops. */
+  /** Few, since the service goes on for two seconds while it stops; weak drag makes it last. */
   private static final int SOME = 2;
 
   private static final String SWEEP =
@@ -31,7 +31,7 @@ class SweepRestartTest {
           + "\"magnets\":[{\"x\":0.577,\"y\":0,\"strength\":1,\"label\":\"Tide\"},"
           + "{\"x\":-0.2885,\"y\":0.4997,\"strength\":1,\"label\":\"Dune\"},"
           + "{\"x\":-0.2885,\"y\":-0.4997,\"strength\":1,\"label\":\"Reef\"}]},"
-          + "\"vary\":[{\"quantity\":\"drag\",\"from\":0.1,\"to\":0.4,\"steps\":30},"
+          + "\"vary\":[{\"quantity\":\"drag\",\"from\":0.015,\"to\":0.06,\"steps\":30},"
           + "{\"quantity\":\"x\",\"from\":0.2,\"to\":2.13,\"steps\":30}],"
           + "\"measures\":[{\"measure\":\"outcome\"},"
           + "{\"measure\":\"settledAtS\"}],\"release\":{\"y\":0.4}}";
