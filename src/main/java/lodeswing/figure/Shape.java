@@ -72,6 +72,14 @@ public sealed interface Shape {
       implements Shape {}
 
   /**
+   * The area within a closed border.
+   *
+   * @param border its corners in order, three or more
+   * @param style fill and outline
+   */
+  record Polygon(Points border, Style style) implements Shape {}
+
+  /**
    * A symbol of fixed size.
    *
    * @param mark its outline

@@ -16,7 +16,7 @@ public record ComputationKey(String prefix, String canonicalRequest, int revisio
   private static final char[] ALPHABET = "abcdefghijklmnopqrstuvwxyz234567".toCharArray();
 
   /** Raised with every change of any result; part of every result's id. */
-  public static final int ENGINE_REVISION = 4;
+  public static final int ENGINE_REVISION = 5;
 
   /** The name of today's result. */
   public ComputationKey(String prefix, String canonicalRequest) {

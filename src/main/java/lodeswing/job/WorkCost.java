@@ -60,6 +60,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** 51 to 108 on three bench samples. */
   private static final long BENCH_LISTED = 75;
 
+  /** A release on the path of a trace: 97 on the textbook sample, mean of 900 in a row. */
+  private static final long SINGLE = 97;
+
+  /** 660 on one bench sample, mean of 300 in a row; 3,700 until it has settled. */
+  private static final long BENCH_SINGLE = 660;
+
   /** How much longer a release takes until it has settled: 4 to 6 times, on one sample 12 times. */
   private static final long SETTLING = 6;
 
@@ -163,6 +169,24 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   public long odds(long releases, int rigs, long releasesPerRig) {
     long each = (long) (SEARCH + EVALUATION * preparingWork) + releasesPerRig * release();
     return makingReady() + releases * release() + rigs * each;
+  }
+
+  /** The same once the layout is ready. */
+  public WorkCost madeReady() {
+    return new WorkCost(layout, true, preparingWork);
+  }
+
+  /**
+   * A piece of a sweep: releases on the paths of traces, tries of odds, and the pixels of a map.
+   *
+   * @param runs how often single releases are followed
+   * @param settled whether until the bob has settled
+   * @param tries of all odds together, at most
+   * @param pixels of the map
+   */
+  public long sweepPiece(long runs, boolean settled, long tries, long pixels) {
+    long single = (bench() ? BENCH_SINGLE : SINGLE) * (settled ? SETTLING : 1);
+    return makingReady() + runs * single + (tries + pixels) * release();
   }
 
   /**

@@ -2,9 +2,11 @@ package lodeswing.analysis.basin;
 
 import java.util.function.DoubleConsumer;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * Where the release from each pixel ends, and from when that was certain.
@@ -107,6 +109,34 @@ public final class BasinMap {
       sealedAt[i] = (float) ends.sealedAt(i);
     }
     return new BasinMap(grid.width(), grid.height(), restPoints, index, sealedAt);
+  }
+
+  /**
+   * The map of the mirror image of this one's window, which to the bit is what computing it anew
+   * would give.
+   *
+   * @param symmetry the layout's mirrors
+   * @param x whether x is turned to -x
+   * @param y whether y is turned to -y
+   */
+  public BasinMap mirrored(MirrorSymmetry symmetry, boolean x, boolean y) {
+    short[] turned = new short[index.length];
+    float[] sealed = new float[index.length];
+    float[] settled = new float[settledAt.length];
+    for (int row = 0; row < height; row++) {
+      for (int column = 0; column < width; column++) {
+        int from = (y ? height - 1 - row : row) * width + (x ? width - 1 - column : column);
+        int to = row * width + column;
+        int number = index[from] & 0xffff;
+        turned[to] = number < restPoints ? (short) symmetry.unfold(number, x, y) : index[from];
+        sealed[to] = sealedAt[from];
+        if (settles()) {
+          settled[to] = settledAt[from];
+        }
+      }
+    }
+    BasinMap map = new BasinMap(width, height, restPoints, turned, sealed);
+    return settles() ? map.settling(settled) : map;
   }
 
   /** Columns. */

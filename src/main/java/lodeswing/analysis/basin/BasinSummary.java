@@ -119,7 +119,7 @@ public record BasinSummary(
   }
 
   private static int label(int end) {
-    return end == Ends.CANNOT_START || end == Ends.UNSETTLED ? LabelGrid.NO_LABEL : end;
+    return Ends.known(end) ? end : LabelGrid.NO_LABEL;
   }
 
   private static List<OutcomeShare> shares(LabelGrid all) {

@@ -11,6 +11,8 @@ import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.ReleaseSource;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * Looks over a window: how long releases take, and down to which zoom labels can be told.

@@ -11,6 +11,7 @@ import lodeswing.core.outcome.ParallelOutcomes;
 import lodeswing.core.outcome.SharedFinder;
 import lodeswing.core.statistics.ScalingLaw;
 import lodeswing.core.statistics.UncertaintySampling;
+import lodeswing.core.window.BasinWindow;
 
 /**
  * The uncertainty exponent of a window at distances below the pixels of a map.

@@ -5,6 +5,8 @@ import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * What a map of a window names as the end of one release, without the map.

@@ -8,6 +8,7 @@ import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
 
 /**
  * Which special ends the releases at rest of a window can have.

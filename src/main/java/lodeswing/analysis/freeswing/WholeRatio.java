@@ -2,6 +2,7 @@ package lodeswing.analysis.freeswing;
 
 import java.util.ArrayList;
 import java.util.List;
+import lodeswing.core.swing.SmallSwings;
 
 /**
  * Two whole numbers of swings that take the same time, or nearly: y swings along y while x go along

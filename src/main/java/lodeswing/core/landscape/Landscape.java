@@ -38,6 +38,7 @@ public final class Landscape {
   private final TableErrors tableErrors;
   private final PlanScale planScale;
   private final LimitMap limitMap;
+  private final MirrorSymmetry symmetry;
   private final TabulatedRig.Making making;
   private final Optional<Landscape> loose;
 
@@ -50,6 +51,7 @@ public final class Landscape {
     this.planScale = PlanScale.of(layout);
     this.limitMap = LimitMap.of(motion);
     this.sealRule = sealRule(restPoints, tableErrors);
+    this.symmetry = MirrorSymmetry.of(layout, restPoints.list());
     this.loose = rig.loose().map(of -> new Landscape(this, of));
   }
 
@@ -62,6 +64,7 @@ public final class Landscape {
     this.planScale = PlanScale.of(layout);
     this.limitMap = LimitMap.of(motion);
     this.sealRule = sealRule(restPoints, tableErrors);
+    this.symmetry = MirrorSymmetry.of(layout, restPoints.list());
     this.loose = Optional.empty();
   }
 
@@ -74,6 +77,7 @@ public final class Landscape {
     this.planScale = fine.planScale;
     this.limitMap = fine.limitMap;
     this.sealRule = sealRule(restPoints, tableErrors);
+    this.symmetry = fine.symmetry;
     this.loose = Optional.empty();
   }
 
@@ -187,6 +191,11 @@ public final class Landscape {
   /** Where a motion may meet one of its limits. */
   public LimitMap limitMap() {
     return limitMap;
+  }
+
+  /** Which mirrors it is its own picture in. */
+  public MirrorSymmetry symmetry() {
+    return symmetry;
   }
 
   /** Lengths in plan that horizons are held against. */

@@ -1,6 +1,7 @@
 package lodeswing.core.outcome;
 
 import java.util.function.LongConsumer;
+import lodeswing.core.landscape.MirrorSymmetry;
 
 /**
  * A finder that tells how many releases were drawn by it.
@@ -17,5 +18,10 @@ record CountedFinder(SharedFinder finder, LongConsumer drawn) implements SharedF
     } finally {
       drawn.accept(queue.newlyTaken());
     }
+  }
+
+  @Override
+  public MirrorSymmetry symmetry() {
+    return finder.symmetry();
   }
 }

@@ -1,6 +1,7 @@
 package lodeswing.core.outcome;
 
 import java.util.Arrays;
+import lodeswing.core.landscape.MirrorSymmetry;
 
 /**
  * How many releases ended, one entry a release; filled by an {@link OutcomeFinder}.
@@ -45,6 +46,16 @@ public final class Ends {
     Arrays.fill(settledAt, Double.NaN);
   }
 
+  /**
+   * Whether an end says what becomes of the bob; else the release cannot begin, or is not followed
+   * far enough.
+   *
+   * @param end a rest point's index, or a negative code
+   */
+  public static boolean known(int end) {
+    return end != CANNOT_START && end != UNSETTLED;
+  }
+
   /** How many releases there are. */
   public int size() {
     return end.length;
@@ -73,6 +84,23 @@ public final class Ends {
    */
   public void settle(int release, double time) {
     settledAt[release] = time;
+  }
+
+  /**
+   * Writes down the ends that were found of folded releases.
+   *
+   * @param found their ends
+   * @param from the index here of the first of them
+   * @param symmetry what they were folded by
+   * @param turned what that did to each
+   */
+  void take(Ends found, int from, MirrorSymmetry symmetry, byte[] turned) {
+    for (int i = 0; i < found.size(); i++) {
+      int folded = found.end[i];
+      int own = turned.length == 0 ? folded : symmetry.unfold(folded, turned[i]);
+      set(from + i, own, found.sealedAt[i]);
+      settle(from + i, found.settledAt[i]);
+    }
   }
 
   /**

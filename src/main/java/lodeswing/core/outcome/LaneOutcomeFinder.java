@@ -5,6 +5,7 @@ import lodeswing.core.integrate.lane.LaneKernel;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.integrate.lane.Watch;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Motion;
 
@@ -55,6 +56,11 @@ final class LaneOutcomeFinder implements SharedFinder {
     this.longest = longest;
     this.reference = new ScalarOutcomeFinder(landscape, tolerance, longest, untilSettled);
     this.untilSettled = untilSettled;
+  }
+
+  @Override
+  public MirrorSymmetry symmetry() {
+    return landscape.symmetry();
   }
 
   @Override

@@ -79,6 +79,20 @@ public final class OutcomeFinders {
             true));
   }
 
+  /**
+   * A finder that follows one release at a time on the path that a trace of it takes, so that ends
+   * and times are those of a trace to the bit; some hundred times slower than the others.
+   *
+   * @param landscape the layout made ready
+   * @param tolerance error allowed for a step; {@link Tolerance#TRACE} for a trace's own path
+   * @param longest how long a release is followed at most, positive [s on the bench]
+   * @param untilSettled whether to follow each until the bob has settled
+   */
+  public SharedFinder single(
+      Landscape landscape, Tolerance tolerance, double longest, boolean untilSettled) {
+    return counted(new ScalarOutcomeFinder(landscape, tolerance, longest, untilSettled));
+  }
+
   private SharedFinder counted(SharedFinder finder) {
     return new CountedFinder(finder, drawn);
   }

@@ -43,16 +43,12 @@ public final class ParallelOutcomes {
       int size = Math.min(SECTION, count - from);
       double[] releases = new double[4 * size];
       source.write(from, from + size, releases);
-      Ends found = size == count ? ends : new Ends(size);
+      byte[] turned = finder.symmetry().fold(releases);
+      Ends found = new Ends(size);
       ReleaseQueue queue =
           new ReleaseQueue(0, size, done -> progress.accept((begin + done * size) / count));
       IntStream.range(0, threads).parallel().forEach(thread -> finder.find(releases, queue, found));
-      if (found != ends) {
-        for (int i = 0; i < size; i++) {
-          ends.set(from + i, found.end(i), found.sealedAt(i));
-          ends.settle(from + i, found.settledAt(i));
-        }
-      }
+      ends.take(found, from, finder.symmetry(), turned);
     }
     return ends;
   }

@@ -5,6 +5,7 @@ import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.Release;
@@ -37,6 +38,11 @@ final class ScalarOutcomeFinder implements SharedFinder {
     this.tolerance = tolerance;
     this.longest = landscape.lossless() ? 0 : longest;
     this.integrator = ScalarIntegrator.forMotion(motion);
+  }
+
+  @Override
+  public MirrorSymmetry symmetry() {
+    return landscape.symmetry();
   }
 
   @Override

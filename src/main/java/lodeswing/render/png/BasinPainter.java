@@ -1,7 +1,7 @@
 package lodeswing.render.png;
 
 import lodeswing.analysis.basin.BasinMap;
-import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.core.window.PixelGrid;
 import lodeswing.figure.AlternativeText;
 import lodeswing.figure.Pattern;
 import lodeswing.figure.Tint;

@@ -59,6 +59,8 @@ final class ShapePainter {
       styled(
           placed(new Rectangle2D.Double(-w / 2, -h / 2, w, h), box.x(), box.y(), box.turn()),
           box.style());
+    } else if (shape instanceof Shape.Polygon polygon) {
+      polygon(polygon);
     } else if (shape instanceof Shape.Symbol symbol) {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
@@ -88,6 +90,17 @@ final class ShapePainter {
       path.lineTo(drawing.pixelX(line.points().x(i)), drawing.pixelY(line.points().y(i)));
     }
     stroked(path, line.stroke(), line.dashOffset());
+  }
+
+  private void polygon(Shape.Polygon polygon) {
+    Points border = polygon.border();
+    Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, border.count());
+    path.moveTo(drawing.pixelX(border.x(0)), drawing.pixelY(border.y(0)));
+    for (int i = 1; i < border.count(); i++) {
+      path.lineTo(drawing.pixelX(border.x(i)), drawing.pixelY(border.y(i)));
+    }
+    path.closePath();
+    styled(path, polygon.style());
   }
 
   private void curve(Shape.Curve curve) {

@@ -93,6 +93,8 @@ public final class SvgWriter {
       ring(ring);
     } else if (shape instanceof Shape.Rectangle rectangle) {
       rectangle(rectangle);
+    } else if (shape instanceof Shape.Polygon polygon) {
+      polygon(polygon);
     } else if (shape instanceof Shape.Symbol symbol) {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
@@ -214,6 +216,15 @@ public final class SvgWriter {
       double size = symbol.size() / drawing.scale();
       polygon(mark.corners(), symbol.x(), symbol.y(), size, symbol.turn(), symbol.style());
     }
+  }
+
+  private void polygon(Shape.Polygon polygon) {
+    double[] corners = new double[2 * polygon.border().count()];
+    for (int i = 0; i < polygon.border().count(); i++) {
+      corners[2 * i] = polygon.border().x(i);
+      corners[2 * i + 1] = polygon.border().y(i);
+    }
+    polygon(corners, 0, 0, 1, 0, polygon.style());
   }
 
   private void polygon(

@@ -1,24 +1,22 @@
 package lodeswing.web.basin;
 
-import java.time.Duration;
 import java.util.List;
 import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.BasinSurveyor;
-import lodeswing.analysis.basin.PixelGrid;
 import lodeswing.analysis.basin.PossibleEnds;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.OutcomeFinders;
-import lodeswing.job.Answer;
+import lodeswing.core.window.PixelGrid;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.Stages;
-import lodeswing.job.TooMuchWorkException;
 import lodeswing.job.WorkCost;
+import lodeswing.web.jobs.NeededResults;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.restpoint.RestPlace;
 import org.springframework.stereotype.Component;
@@ -29,17 +27,21 @@ import org.springframework.stereotype.Component;
 @Component
 final class BasinComputations {
 
-  private static final Duration TAKES_AT_MOST = Duration.ofHours(1);
-
   private final Landscapes landscapes;
   private final Computations computations;
+  private final NeededResults results;
   private final OutcomeFinders finders;
   private final Limits limits;
 
   BasinComputations(
-      Landscapes landscapes, Computations computations, OutcomeFinders finders, Limits limits) {
+      Landscapes landscapes,
+      Computations computations,
+      NeededResults results,
+      OutcomeFinders finders,
+      Limits limits) {
     this.landscapes = landscapes;
     this.computations = computations;
+    this.results = results;
     this.finders = finders;
     this.limits = limits;
   }
@@ -91,9 +93,12 @@ final class BasinComputations {
               if (place.zoom() > deepest) {
                 throw TilePlace.nowhere("Zooms from 0 to " + deepest + " are served of this map.");
               }
-              PixelGrid grid =
-                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
-              return map(request, grid, survey, settled, making, stages.next());
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+              return written(
+                  request,
+                  PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size),
+                  survey,
+                  tiled(request, landscape, place, size, settled, stages.next()));
             })
         .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
         .costing(landscapes.costOf(request.layout()).map((long) size * size, settled));
@@ -110,7 +115,9 @@ final class BasinComputations {
               Computation.Progress making = stages.next();
               StoredSurvey survey = surveyNow(request, making, stages.next());
               PixelGrid grid = PixelGrid.whole(request.window(), width, height);
-              return map(request, grid, survey, false, making, stages.next());
+              Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+              return written(
+                  request, grid, survey, map(request, landscape, grid, false, stages.next()));
             })
         .remadeFrom(request.basinId(), "" + width, "" + height)
         .costing(landscapes.costOf(request.layout()).map((long) width * height, false));
@@ -121,29 +128,53 @@ final class BasinComputations {
     boolean tiled = side == BasinAnswers.TILE_SIZE || side == 2 * BasinAnswers.TILE_SIZE;
     Computation square =
         tiled ? tile(request, new TilePlace(0, 0, 0), side, false) : preview(request, side, side);
-    return MapFile.read(now(square.alsoTelling(progress), "The map is still being computed."));
+    return MapFile.read(
+        results.now(square.alsoTelling(progress), "The map is still being computed."));
   }
 
   private static String settling(boolean settled) {
     return settled ? "|settled" : "";
   }
 
-  private byte[] map(
+  /**
+   * A tile's map: computed, or the mirror image of the tile across where the window lies about a
+   * mirror of the layout, so that a figure of such a layout costs half or a quarter.
+   */
+  private BasinMap tiled(
       BasinRequest request,
-      PixelGrid grid,
-      StoredSurvey survey,
+      Landscape landscape,
+      TilePlace place,
+      int size,
       boolean settled,
-      Computation.Progress making,
       Computation.Progress progress) {
-    Landscape landscape = landscapes.of(request.layout(), LayoutPlace.STORED, making);
+    MirrorSymmetry symmetry = landscape.symmetry();
+    boolean x = symmetry.turnsX() && request.window().x() == 0 && place.left();
+    boolean y = symmetry.turnsY() && request.window().y() == 0 && place.lower();
+    if (!x && !y) {
+      PixelGrid grid = PixelGrid.tile(request.window(), place.zoom(), place.x(), place.y(), size);
+      return map(request, landscape, grid, settled, progress);
+    }
+    Computation across = tile(request, place.mirrored(x, y), size, settled).alsoTelling(progress);
+    return MapFile.read(results.now(across, "The map is still being computed."))
+        .mirrored(symmetry, x, y);
+  }
+
+  private BasinMap map(
+      BasinRequest request,
+      Landscape landscape,
+      PixelGrid grid,
+      boolean settled,
+      Computation.Progress progress) {
     Tolerance tolerance = request.window().tolerance(landscape, grid.pixel());
     double longest = limits.followedS();
-    BasinMap map =
-        settled
-            ? BasinMap.ofSettling(
-                landscape, grid, finders.settling(landscape, tolerance, longest), progress::report)
-            : BasinMap.of(
-                landscape, grid, finders.of(landscape, tolerance, longest), progress::report);
+    return settled
+        ? BasinMap.ofSettling(
+            landscape, grid, finders.settling(landscape, tolerance, longest), progress::report)
+        : BasinMap.of(landscape, grid, finders.of(landscape, tolerance, longest), progress::report);
+  }
+
+  private static byte[] written(
+      BasinRequest request, PixelGrid grid, StoredSurvey survey, BasinMap map) {
     return MapFile.written(map, grid, request.layout().shownPerUnit(), survey.survey().halfTime());
   }
 
@@ -164,7 +195,7 @@ final class BasinComputations {
 
   /** The survey, from memory, the store or computed on this thread. */
   StoredSurvey surveyNow(BasinRequest request) {
-    return StoredSurvey.read(now(survey(request), "The window is still being surveyed."));
+    return StoredSurvey.read(results.now(survey(request), "The window is still being surveyed."));
   }
 
   /**
@@ -180,18 +211,6 @@ final class BasinComputations {
       landscapes.of(request.layout(), LayoutPlace.STORED, making);
     }
     return StoredSurvey.read(
-        now(survey.alsoTelling(surveying), "The window is still being surveyed."));
-  }
-
-  private byte[] now(Computation computation, String still) {
-    try {
-      if (computations.answer(computation, TAKES_AT_MOST) instanceof Answer.Ready ready) {
-        return ready.result().bytes();
-      }
-    } catch (TooMuchWorkException e) {
-      throw ProblemException.passing(
-          ProblemCode.SERVICE_BUSY, e.getMessage() + ".", Duration.ofSeconds(5));
-    }
-    throw ProblemException.passing(ProblemCode.SERVICE_BUSY, still, Duration.ofSeconds(60));
+        results.now(survey.alsoTelling(surveying), "The window is still being surveyed."));
   }
 }

@@ -3,7 +3,7 @@ package lodeswing.web.basin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.analysis.basin.BasinWindow;
+import lodeswing.core.window.BasinWindow;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.MapLegendFigure;
 import lodeswing.figure.OverlayFigure;

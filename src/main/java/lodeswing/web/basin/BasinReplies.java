@@ -1,7 +1,7 @@
 package lodeswing.web.basin;
 
 import lodeswing.analysis.basin.BasinMap;
-import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.core.window.PixelGrid;
 import lodeswing.render.png.BasinPainter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;

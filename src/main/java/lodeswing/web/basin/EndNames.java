@@ -1,5 +1,6 @@
 package lodeswing.web.basin;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.analysis.basin.SpecialEnd;
@@ -61,6 +62,11 @@ public final class EndNames {
   /** The name of an end as {@link Ends} codes it. */
   public String nameOfEnd(int end) {
     return name(SpecialEnd.index(end, places.size()));
+  }
+
+  /** The special end that has a name; empty where none has. */
+  public static Optional<SpecialEnd> specialNamed(String name) {
+    return Arrays.stream(SpecialEnd.values()).filter(end -> text(end).equals(name)).findFirst();
   }
 
   private static String text(SpecialEnd end) {

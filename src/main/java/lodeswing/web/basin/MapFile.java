@@ -3,7 +3,7 @@ package lodeswing.web.basin;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import lodeswing.analysis.basin.BasinMap;
-import lodeswing.analysis.basin.PixelGrid;
+import lodeswing.core.window.PixelGrid;
 
 /**
  * The binary form of a map, which is also the form it is stored in; all numbers little-endian.

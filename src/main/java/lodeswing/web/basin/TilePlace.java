@@ -38,6 +38,22 @@ record TilePlace(int zoom, long x, long y) {
     return new TilePlace(z, Long.parseLong(x), Long.parseLong(y));
   }
 
+  /** The tile that shows this one's mirror image in a window about the mirrors. */
+  TilePlace mirrored(boolean acrossX, boolean acrossY) {
+    long last = (1L << zoom) - 1;
+    return new TilePlace(zoom, acrossX ? last - x : x, acrossY ? last - y : y);
+  }
+
+  /** Whether it lies in the left half of the window, the middle one of zoom 0 apart. */
+  boolean left() {
+    return zoom > 0 && x < 1L << (zoom - 1);
+  }
+
+  /** Whether it lies in the lower half of the window, the middle one of zoom 0 apart. */
+  boolean lower() {
+    return zoom > 0 && y >= 1L << (zoom - 1);
+  }
+
   static ProblemException nowhere(String detail) {
     return new ProblemException(ProblemCode.NOT_FOUND, detail, List.of());
   }

@@ -12,7 +12,15 @@ import tools.jackson.databind.JsonNode;
  * java.util.List} and {@link Body}.
  */
 public sealed interface Shape
-    permits NumberShape, TextShape, ChoiceShape, FlagShape, ListShape, MapShape, RecordShape {
+    permits NumberShape,
+        TextShape,
+        FigureShape,
+        CellShape,
+        ChoiceShape,
+        FlagShape,
+        ListShape,
+        MapShape,
+        RecordShape {
 
   /**
    * Reads one value; every fault goes to {@code faults}.

@@ -2,10 +2,9 @@ package lodeswing.web.freeswing;
 
 import java.util.OptionalDouble;
 import lodeswing.analysis.freeswing.FreeSwing;
-import lodeswing.analysis.freeswing.LargeSwing;
-import lodeswing.analysis.freeswing.SmallSwings;
 import lodeswing.analysis.freeswing.WholeRatio;
 import lodeswing.core.rig.Release;
+import lodeswing.core.swing.SmallSwings;
 
 /** The figures of a free swing that formulas tell, for one request. */
 final class SwingFigures {
@@ -54,16 +53,12 @@ final class SwingFigures {
    * Period of the release's swing along one axis, were it alone; empty where it would turn over.
    */
   OptionalDouble atRelease(boolean alongX) {
-    if (!request.bench()) {
-      return OptionalDouble.of(2 * Math.PI / rate(alongX));
-    }
     double[] state =
         FreeSwing.of(request.layout().layout())
             .motion()
             .toState(request.start())
             .orElseThrow(() -> new IllegalStateException("a release that was checked has a state"));
-    int axis = alongX ? 0 : 1;
-    return LargeSwing.period(rate(alongX), state[axis], state[2 + axis]);
+    return swings.periodAt(request.layout().layout(), state, alongX);
   }
 
   /** Turn of the ellipse at first [degrees a unit of time]; empty where the rig is not round. */

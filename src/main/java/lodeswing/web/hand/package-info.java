@@ -3,7 +3,7 @@
  * words.
  *
  * <p>It may import {@code core.chance}, {@code web.body}, {@code web.representation} and the places
- * of layouts in {@code web.landscape}; odds and tunings ask here.
+ * of layouts in {@code web.landscape}; odds, tunings and sweeps ask here.
  */
 @NullMarked
 package lodeswing.web.hand;

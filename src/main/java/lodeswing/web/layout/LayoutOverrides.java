@@ -30,7 +30,8 @@ import tools.jackson.databind.node.ObjectNode;
  * damping.swingsToHalf}. Members of {@code pendulum} and {@code damping} also go by their bare
  * names. A member of the layout that cannot stand beside the changed one ({@code grade} beside
  * {@code remanenceT}) is dropped; two of these in one query are a fault, as in a body. Numbers may
- * have a decimal comma.
+ * have a decimal comma. How the magnets stand to each other goes by names of its own, see {@link
+ * Arrangement}.
  */
 public final class LayoutOverrides {
 
@@ -40,15 +41,29 @@ public final class LayoutOverrides {
 
   private static final String SUBJECT = "The query";
 
-  private final LayoutDocument document;
+  private final Arrangement arrangement;
   private final Map<String, List<OverrideTarget>> targets;
+  private final Map<String, String> arranged = new LinkedHashMap<>();
   private final Map<String, String> written = new LinkedHashMap<>();
   private final FaultList faults = new FaultList();
   private boolean unknownName;
 
-  private LayoutOverrides(LayoutDocument document) {
-    this.document = document;
-    this.targets = OverrideTarget.of(document.canonical());
+  private LayoutOverrides(LayoutDocument document, Map<String, String> overrides) {
+    this.arrangement = new Arrangement(document.canonical());
+    overrides.forEach(
+        (name, text) -> {
+          if (arrangement.names().contains(name)) {
+            arranged.put(name, text);
+          }
+        });
+    this.targets = OverrideTarget.of(arrangement.changed(arranged, faults));
+  }
+
+  /** The names by which figures of a layout may be changed, in alphabetical order. */
+  public static Set<String> names(LayoutDocument document) {
+    var names = new TreeSet<>(OverrideTarget.of(document.canonical()).keySet());
+    names.addAll(new Arrangement(document.canonical()).names());
+    return names;
   }
 
   /**
@@ -65,7 +80,7 @@ public final class LayoutOverrides {
     if (overrides.isEmpty()) {
       return document;
     }
-    var change = new LayoutOverrides(document);
+    var change = new LayoutOverrides(document, overrides);
     change.readNames(overrides, alsoKnown);
     change.refuseTwice();
     return change.made();
@@ -73,9 +88,13 @@ public final class LayoutOverrides {
 
   private void readNames(Map<String, String> overrides, Collection<String> alsoKnown) {
     var known = new TreeSet<>(targets.keySet());
+    known.addAll(arrangement.names());
     known.addAll(alsoKnown);
     overrides.forEach(
         (name, text) -> {
+          if (arranged.containsKey(name)) {
+            return;
+          }
           if (targets.containsKey(name)) {
             written.put(name, text);
           } else {
@@ -105,19 +124,32 @@ public final class LayoutOverrides {
         }
       }
     }
+    for (String name : List.copyOf(written.keySet())) {
+      for (String mover : arranged.keySet()) {
+        if (arrangement.moves(mover, name)) {
+          faults.add("?" + name, "moves what " + mover + " moves already; give one of them");
+        }
+      }
+    }
+  }
+
+  private Set<String> all() {
+    var all = new LinkedHashSet<>(arranged.keySet());
+    all.addAll(written.keySet());
+    return all;
   }
 
   private LayoutDocument made() {
-    var names = new WrittenNames(pointers(written.keySet()));
+    var names = new WrittenNames(pointers(all()));
     Body changed;
     try {
-      changed = read(written.keySet());
+      changed = read(all());
     } catch (ProblemException e) {
       e.faults().forEach(fault -> faults.add(names.of(fault), fault.detail()));
       throw refusal(readable(e.faults()));
     }
     if (!faults.isEmpty()) {
-      throw refusal(written.keySet());
+      throw refusal(all());
     }
     try {
       return LayoutDocument.of(CanonicalForm.read(changed));
@@ -132,19 +164,41 @@ public final class LayoutOverrides {
 
   /** The layout with some of the written figures, those of every magnet first. */
   private Body read(Set<String> names) {
-    ObjectNode tree = document.canonical().toTree();
-    List<String> inOrder = inOrder(names);
-    inOrder.forEach(name -> of(name).forEach(target -> target.dropRivals(tree)));
+    Map<String, String> kept = new LinkedHashMap<>(arranged);
+    kept.keySet().retainAll(names);
+    Body base = arrangement.changed(kept, new FaultList());
+    Map<String, List<OverrideTarget>> own =
+        kept.equals(arranged) ? targets : OverrideTarget.of(base);
+    ObjectNode tree = base.toTree();
+    List<String> inOrder = inOrder(names).stream().filter(written::containsKey).toList();
     inOrder.forEach(
-        name -> of(name).forEach(target -> target.set(tree, written.getOrDefault(name, ""))));
+        name -> own.getOrDefault(name, List.of()).forEach(target -> target.dropRivals(tree)));
+    inOrder.forEach(
+        name ->
+            own.getOrDefault(name, List.of())
+                .forEach(target -> target.set(tree, written.getOrDefault(name, ""))));
     return BodyReader.read(tree, LayoutShapes.CANONICAL);
   }
 
   /** The name that has the last word on each member. */
   private Map<String, String> pointers(Set<String> names) {
     var pointers = new LinkedHashMap<String, String>();
+    names.stream()
+        .filter(arranged::containsKey)
+        .forEach(name -> places().forEach(pointer -> pointers.put(pointer, name)));
     inOrder(names).forEach(name -> of(name).forEach(t -> pointers.put(t.pointer(), name)));
     return pointers;
+  }
+
+  /** What an arrangement changes, of every magnet. */
+  private List<String> places() {
+    return targets.values().stream()
+        .flatMap(List::stream)
+        .filter(target -> target.ownerPointer().startsWith("/magnets/"))
+        .filter(target -> List.of("x", "y", "poleUp").contains(target.member()))
+        .map(OverrideTarget::pointer)
+        .distinct()
+        .toList();
   }
 
   private static List<String> inOrder(Set<String> names) {
@@ -163,7 +217,7 @@ public final class LayoutOverrides {
 
   /** What is wrong with the layout where one of the figures stays as it was. */
   private List<Fault> faultsWithout(String name) {
-    var others = new LinkedHashSet<>(written.keySet());
+    Set<String> others = all();
     others.remove(name);
     try {
       new LayoutMapper(CanonicalForm.read(read(others))).map();
@@ -175,7 +229,7 @@ public final class LayoutOverrides {
 
   /** The names that changed nothing that has one of these faults. */
   private Set<String> readable(List<Fault> found) {
-    var readable = new LinkedHashSet<>(written.keySet());
+    Set<String> readable = all();
     for (Fault fault : found) {
       readable.removeIf(
           name ->

@@ -108,10 +108,18 @@ record OverrideTarget(List<Object> path, ObjectShape owner, String member) {
             });
   }
 
+  /** A number as a query writes it, with a decimal point or comma; nothing where it is none. */
+  static Optional<Double> number(String text) {
+    return NUMBER.matcher(text).matches()
+        ? Optional.of(Double.parseDouble(text.replace(',', '.')))
+        : Optional.empty();
+  }
+
   private JsonNode value(String text) {
     Shape shape = owner.shape(member);
-    if (shape instanceof NumberShape && NUMBER.matcher(text).matches()) {
-      return JsonNodeFactory.instance.numberNode(Double.parseDouble(text.replace(',', '.')));
+    Optional<Double> number = number(text);
+    if (shape instanceof NumberShape && number.isPresent()) {
+      return JsonNodeFactory.instance.numberNode(number.get());
     }
     if (shape instanceof FlagShape && (text.equals("true") || text.equals("false"))) {
       return JsonNodeFactory.instance.booleanNode(text.equals("true"));

@@ -52,6 +52,19 @@ public record Limits(
     @Stated(unit = "rig", meaning = "most varied rigs that one answer about odds may build")
         @DefaultValue("64")
         int oddsRigs,
+    @Stated(unit = "point", meaning = "most points of one sweep, of its quantities together")
+        @DefaultValue("900")
+        int sweepPoints,
+    @Stated(
+            unit = "release",
+            meaning = "most work of one sweep, as it is estimated before it begins")
+        @DefaultValue("100000000")
+        long sweepReleases,
+    @Stated(
+            unit = "swing",
+            meaning = "most swings of all releases together that one occupancy may follow")
+        @DefaultValue("1000000")
+        int occupancySwings,
     @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
         @DefaultValue("60")
         int tuningFigures,
@@ -60,11 +73,6 @@ public record Limits(
             meaning = "most work that one tuning may cost, as it is estimated before it begins")
         @DefaultValue("60000000")
         long tuningReleases,
-    @Stated(
-            unit = "swing",
-            meaning = "most swings of all releases together that one occupancy may follow")
-        @DefaultValue("1000000")
-        int occupancySwings,
     @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
@@ -125,9 +133,11 @@ public record Limits(
       settledReleases,
       oddsReleases,
       oddsRigs,
+      sweepPoints,
+      sweepReleases,
+      occupancySwings,
       tuningFigures,
       tuningReleases,
-      occupancySwings,
       listBytes,
       waitLongestS,
       waitingComputations,

@@ -157,7 +157,8 @@ public final class Parameter<T> {
     return fallback;
   }
 
-  Optional<T> read(String text) {
+  /** The value that a text is, or nothing. */
+  public Optional<T> read(String text) {
     return reader.apply(text);
   }
 

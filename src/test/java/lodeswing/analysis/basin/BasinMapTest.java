@@ -10,6 +10,8 @@ import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
 
 class BasinMapTest {

@@ -8,6 +8,8 @@ import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rig.Release;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
 
 class MapLabelTest {

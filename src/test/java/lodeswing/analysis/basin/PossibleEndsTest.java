@@ -9,6 +9,8 @@ import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.window.BasinWindow;
+import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
 
 class PossibleEndsTest {

@@ -8,6 +8,7 @@ import lodeswing.core.geometry.PathCurve;
 import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.suspension.Yoke;
+import lodeswing.core.swing.SmallSwings;
 import org.junit.jupiter.api.Test;
 
 /**

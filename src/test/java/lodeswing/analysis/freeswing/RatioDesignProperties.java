@@ -9,6 +9,7 @@ import lodeswing.core.suspension.Cord;
 import lodeswing.core.suspension.HookedBar;
 import lodeswing.core.suspension.Suspension;
 import lodeswing.core.suspension.Yoke;
+import lodeswing.core.swing.SmallSwings;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

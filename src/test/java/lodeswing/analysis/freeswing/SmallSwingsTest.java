@@ -20,6 +20,8 @@ import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.rig.TextbookLayout;
 import lodeswing.core.suspension.Suspension;
+import lodeswing.core.swing.LargeSwing;
+import lodeswing.core.swing.SmallSwings;
 import org.apache.commons.math3.analysis.integration.RombergIntegrator;
 import org.junit.jupiter.api.Test;
 

@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicIntegerArray;
 import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.MotionSystem;
 import lodeswing.core.rest.SealRule;
@@ -173,13 +174,24 @@ class ScalarOutcomeFinderTest {
     public void resetState(double t, double[] y) {}
   }
 
+  /** A finder of a layout without mirrors. */
+  private abstract static class Unmirrored implements SharedFinder {
+    @Override
+    public MirrorSymmetry symmetry() {
+      return MirrorSymmetry.NONE;
+    }
+  }
+
   @Test
   void runThatIsEndedHandsOutNoMoreReleases() {
     AtomicInteger found = new AtomicInteger();
     SharedFinder counting =
-        (releases, queue, ends) -> {
-          while (queue.take() != ReleaseQueue.EMPTY) {
-            found.incrementAndGet();
+        new Unmirrored() {
+          @Override
+          public void find(double[] releases, ReleaseQueue queue, Ends ends) {
+            while (queue.take() != ReleaseQueue.EMPTY) {
+              found.incrementAndGet();
+            }
           }
         };
 
@@ -204,11 +216,14 @@ class ScalarOutcomeFinderTest {
     int count = 300_001;
     AtomicIntegerArray found = new AtomicIntegerArray(count);
     SharedFinder counting =
-        (releases, queue, ends) -> {
-          for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
-            int number = (int) releases[4 * i];
-            found.incrementAndGet(number);
-            ends.set(i, number % 7, number);
+        new Unmirrored() {
+          @Override
+          public void find(double[] releases, ReleaseQueue queue, Ends ends) {
+            for (int i = queue.take(); i != ReleaseQueue.EMPTY; i = queue.take()) {
+              int number = (int) releases[4 * i];
+              found.incrementAndGet(number);
+              ends.set(i, number % 7, number);
+            }
           }
         };
 

@@ -211,4 +211,65 @@ class LayoutOverridesTest {
 
     assertEquals(List.of("?magnet.1.x"), pointers(refused));
   }
+
+  private static LayoutDocument ring(int count) {
+    StringBuilder magnets = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      double angle = 2 * Math.PI * i / count;
+      magnets
+          .append(i == 0 ? "" : ",")
+          .append(disc(rounded(50 * Math.cos(angle)), rounded(50 * Math.sin(angle))));
+    }
+    return read(bench("25", magnets.toString()));
+  }
+
+  private static String rounded(double value) {
+    return Double.toString(Math.rint(value * 1e6) / 1e6 + 0.0);
+  }
+
+  @Test
+  void ringGetsAnotherNumberOfMagnets() {
+    LayoutDocument five = LayoutOverrides.apply(ring(3), Map.of("ring.count", "5"), List.of());
+
+    assertEquals(ring(5).layoutId(), five.layoutId());
+    assertEquals(
+        ring(3).layoutId(),
+        LayoutOverrides.apply(ring(3), Map.of("ring.count", "3"), List.of()).layoutId());
+  }
+
+  @Test
+  void placesAreScaledTurnedAndPoled() {
+    assertEquals(
+        read(bench("25", disc("-60", "0") + "," + disc("60", "0"))).layoutId(),
+        changed("ring.radiusMm", "60").layoutId());
+    assertEquals(
+        read(bench("25", disc("-40", "0") + "," + disc("0", "55"))).layoutId(),
+        changed("magnet.2.radiusMm", "55", "magnet.2.angleDeg", "90").layoutId());
+    assertEquals(
+        read(bench("25", disc("-40", "0").replace("south", "north") + "," + disc("40", "0")))
+            .layoutId(),
+        changed("ring.poles", "ns").layoutId());
+  }
+
+  @Test
+  void arrangementThatMakesNoSenseIsRefusedByItsName() {
+    assertEquals("?ring.poles", refused("ring.poles", "up").faults().get(0).pointer());
+    assertEquals("?ring.count", refused("ring.count", "2.5").faults().get(0).pointer());
+    assertEquals(
+        "?magnet.2.x",
+        refused("magnet.2.x", "30", "magnet.2.radiusMm", "30").faults().get(0).pointer());
+    assertEquals("?ring.radiusMm", refused("ring.radiusMm", "5").faults().get(0).pointer());
+    assertEquals(
+        "?ring.count",
+        assertThrows(
+                ProblemException.class,
+                () ->
+                    LayoutOverrides.apply(
+                        read(bench("25", disc("-40", "0") + "," + disc("40", "20"))),
+                        Map.of("ring.count", "3"),
+                        List.of()))
+            .faults()
+            .get(0)
+            .pointer());
+  }
 }

@@ -96,7 +96,7 @@ class OpenApiDocumentTest {
         dry++;
       }
     }
-    assertEquals(7, dry);
+    assertEquals(8, dry);
     for (String name : List.of("LayoutSummary", "DryRun")) {
       assertTrue(
           document().at("/components/schemas/" + name + "/properties").has("costReleases"), name);

@@ -1,4 +1,4 @@
-package lodeswing.analysis.freeswing;
+package lodeswing.core.swing;
 
 import java.util.OptionalDouble;
 

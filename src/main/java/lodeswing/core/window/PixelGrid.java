@@ -1,18 +1,20 @@
-package lodeswing.analysis.basin;
+package lodeswing.core.window;
 
 import lodeswing.core.outcome.ReleaseSource;
 
 /**
  * A rectangle of pixels on the plate; each stands for a release at rest from its centre.
  *
- * <p>Column i of row j has its centre at x = left + (firstColumn + i + 1/2) pixel and y = top -
- * (firstRow + j + 1/2) pixel: rows run downwards from the top. {@code left} and {@code top} are
- * those of the window, whatever part of it is shown, so that two grids of one pixel size have
- * bit-equal centres where they overlap.
+ * <p>Column i of row j has its centre at x = middleX + (firstColumn + i + 1/2 - half) pixel and y =
+ * middleY + (half - firstRow - j - 1/2) pixel: rows run downwards from the top. {@code middleX} and
+ * {@code middleY} are those of the window, whatever part of it is shown, so that two grids of one
+ * pixel size have bit-equal centres where they overlap, and a grid about the origin holds with each
+ * centre the exact mirror images of it.
  *
- * @param left left edge of the window [plan unit]
- * @param top upper edge of the window
+ * @param middleX middle of the window [plan unit]
+ * @param middleY middle of the window
  * @param pixel side of a pixel, positive
+ * @param half pixels between the window's middle and its edges
  * @param firstColumn columns between the window's left edge and this grid; halves where it is wider
  *     than the window
  * @param firstRow rows between the window's upper edge and this grid
@@ -20,9 +22,10 @@ import lodeswing.core.outcome.ReleaseSource;
  * @param height rows
  */
 public record PixelGrid(
-    double left,
-    double top,
+    double middleX,
+    double middleY,
     double pixel,
+    double half,
     double firstColumn,
     double firstRow,
     int width,
@@ -47,9 +50,10 @@ public record PixelGrid(
   public static PixelGrid tile(BasinWindow window, int zoom, long x, long y, int size) {
     double pixel = Math.scalb(2 * window.halfWidth() / size, -zoom);
     return new PixelGrid(
-        window.x() - window.halfWidth(),
-        window.y() + window.halfWidth(),
+        window.x(),
+        window.y(),
         pixel,
+        Math.scalb(0.5 * size, zoom),
         (double) x * size,
         (double) y * size,
         size,
@@ -60,23 +64,34 @@ public record PixelGrid(
   public static PixelGrid whole(BasinWindow window, int width, int height) {
     int side = Math.min(width, height);
     return new PixelGrid(
-        window.x() - window.halfWidth(),
-        window.y() + window.halfWidth(),
+        window.x(),
+        window.y(),
         2 * window.halfWidth() / side,
+        0.5 * side,
         0.5 * (side - width),
         0.5 * (side - height),
         width,
         height);
   }
 
+  /** x of the window's left edge. */
+  public double left() {
+    return middleX - half * pixel;
+  }
+
+  /** y of the window's upper edge. */
+  public double top() {
+    return middleY + half * pixel;
+  }
+
   /** x of a column's centres. */
   public double x(int column) {
-    return left + (firstColumn + column + 0.5) * pixel;
+    return middleX + (firstColumn + column + 0.5 - half) * pixel;
   }
 
   /** y of a row's centres. */
   public double y(int row) {
-    return top - (firstRow + row + 0.5) * pixel;
+    return middleY + (half - firstRow - row - 0.5) * pixel;
   }
 
   /** How many pixels there are. */

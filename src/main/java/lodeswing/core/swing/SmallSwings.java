@@ -1,4 +1,4 @@
-package lodeswing.analysis.freeswing;
+package lodeswing.core.swing;
 
 import java.util.OptionalDouble;
 import lodeswing.core.loss.LossLaw;
@@ -67,6 +67,22 @@ public record SmallSwings(
   /** Period of the small swing along y. */
   public double periodY() {
     return 2 * Math.PI / rateY;
+  }
+
+  /**
+   * Period of the swing along one axis that a state has, were it alone: that of a release.
+   *
+   * @param layout the layout whose swings these are
+   * @param state two coordinates and their rates, four numbers
+   * @param alongX whether that along x is meant
+   * @return empty where it would turn over
+   */
+  public OptionalDouble periodAt(Layout layout, double[] state, boolean alongX) {
+    double rate = alongX ? rateX : rateY;
+    int axis = alongX ? 0 : 1;
+    return layout instanceof TextbookLayout
+        ? OptionalDouble.of(2 * Math.PI / rate)
+        : LargeSwing.period(rate, state[axis], state[2 + axis]);
   }
 
   /** Swings along y to one along x: the ratio of the two frequencies. */

@@ -1,4 +1,4 @@
-package lodeswing.analysis.basin;
+package lodeswing.core.window;
 
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
@@ -65,7 +65,7 @@ public record BasinWindow(double x, double y, double halfWidth) {
   }
 
   /** A tenfold tighter tolerance than that of a map. */
-  Tolerance tighter(Landscape landscape, double pixel) {
+  public Tolerance tighter(Landscape landscape, double pixel) {
     Tolerance usual = tolerance(landscape, pixel);
     return new Tolerance(Math.max(LEAST_ABSOLUTE, 0.1 * usual.absolute()), 0.1 * usual.relative());
   }

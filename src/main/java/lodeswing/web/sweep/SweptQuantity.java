@@ -1,0 +1,131 @@
+package lodeswing.web.sweep;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import lodeswing.web.body.Body;
+import lodeswing.web.body.Numbers;
+
+/**
+ * A quantity that is varied, with its values in order.
+ *
+ * @param name a figure of the layout, or x, y, vx or vy of the release
+ * @param values numbers, or texts where the figure is a word
+ */
+record SweptQuantity(String name, List<Object> values) {
+
+  /** The figures of a release. */
+  static final Set<String> OF_RELEASE = Set.of("x", "y", "vx", "vy");
+
+  /** Units by the end of a name, the longest first. */
+  private static final Map<String, String> UNITS = new LinkedHashMap<>();
+
+  static {
+    UNITS.put("MPerS2", "m/s²");
+    UNITS.put("NsPerM", "N s/m");
+    UNITS.put("Percent", "%");
+    UNITS.put("Am2", "A m²");
+    UNITS.put("Deg", "°");
+    UNITS.put("Mm", "mm");
+    UNITS.put("Nm", "N m");
+    UNITS.put("G", "g");
+    UNITS.put("T", "T");
+  }
+
+  SweptQuantity {
+    values = List.copyOf(values);
+  }
+
+  /** From a body that {@link SweepShapes} has read and {@link SweepReview} finds no fault with. */
+  static SweptQuantity of(Body body) {
+    return new SweptQuantity(body.text("quantity"), values(body));
+  }
+
+  private static List<Object> values(Body body) {
+    if (body.members().get("values") instanceof List<?> listed) {
+      return List.copyOf(listed);
+    }
+    double from = body.number("from");
+    double to = body.number("to");
+    int steps = (int) body.number("steps");
+    boolean log = body.findText("spacing").orElse("even").equals("log");
+    List<Object> values = new ArrayList<>(steps);
+    for (int i = 0; i < steps; i++) {
+      double part = (double) i / (steps - 1);
+      double value =
+          log ? from * StrictMath.exp(part * StrictMath.log(to / from)) : from + (to - from) * part;
+      values.add(i == 0 ? from : i == steps - 1 ? to : plain(value));
+    }
+    return values;
+  }
+
+  /** Twelve digits, so that the value in the table is the one that was computed with. */
+  private static double plain(double value) {
+    return Double.parseDouble(String.format(Locale.ROOT, "%.11e", value)) + 0.0;
+  }
+
+  Body body() {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("quantity", name);
+    members.put("values", values);
+    return Body.of(members);
+  }
+
+  boolean ofRelease() {
+    return OF_RELEASE.contains(name);
+  }
+
+  /** Whether its values have places on an even axis. */
+  boolean numbers() {
+    return values.stream().allMatch(Double.class::isInstance);
+  }
+
+  /** A value as a query has it. */
+  static String written(Object value) {
+    return value instanceof Double number ? Numbers.shortest(number) : value.toString();
+  }
+
+  /** Its unit; empty for a plain number or a word. */
+  String unit(boolean bench) {
+    String member = name.substring(name.lastIndexOf('.') + 1);
+    if (bench && (member.equals("x") || member.equals("y"))) {
+      return "mm";
+    }
+    if (bench && ofRelease()) {
+      return "mm/s";
+    }
+    return UNITS.keySet().stream()
+        .filter(end -> member.endsWith(end) && member.length() > end.length())
+        .findFirst()
+        .map(end -> UNITS.getOrDefault(end, ""))
+        .orElse("");
+  }
+
+  /** Its name in words, without the unit. */
+  String words(boolean bench) {
+    String unit = unit(bench);
+    String plain = name;
+    if (!unit.isEmpty()) {
+      for (Map.Entry<String, String> one : UNITS.entrySet()) {
+        if (name.endsWith(one.getKey()) && one.getValue().equals(unit)) {
+          plain = name.substring(0, name.length() - one.getKey().length());
+          break;
+        }
+      }
+    }
+    String spaced = plain.replace('.', ' ').replaceAll("([a-z0-9])([A-Z])", "$1 $2");
+    String words = spaced.toLowerCase(Locale.ROOT);
+    return ofRelease() ? "release " + words : words;
+  }
+
+  /** Its column in a CSV table. */
+  String csvName(boolean bench) {
+    String snake = name.replaceAll("([a-z0-9])([A-Z])", "$1_$2").toLowerCase(Locale.ROOT);
+    return unit(bench).equals("mm") && !snake.endsWith("_mm")
+        ? snake + "_mm"
+        : unit(bench).equals("mm/s") ? snake + "_mm_per_s" : snake;
+  }
+}
