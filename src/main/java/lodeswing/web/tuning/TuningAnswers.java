@@ -174,10 +174,21 @@ final class TuningAnswers {
         + ": "
         + listed(confirmed)
         + "."
+        + laterOnes()
         + bounds(best)
         + " "
         + best.sentence()
         + was;
+  }
+
+  /** Names a layout further down that is within the tolerance, where the nearest is not. */
+  private String laterOnes() {
+    for (int k = 1; k < layouts.size(); k++) {
+      if (layouts.get(k).met()) {
+        return " By the new seed layout " + (k + 1) + " of the list is within the tolerance.";
+      }
+    }
+    return "";
   }
 
   private String bounds(TunedLayout best) {
