@@ -159,6 +159,23 @@ class PaletteTest {
     }
   }
 
+  /** Also in grey, which is their lightness alone. */
+  @Test
+  void levelsGetDarkerStepByStepWithEveryKindOfColourVision() {
+    int steps = 12;
+    for (int ramp = 0; ramp < 2; ramp++) {
+      for (double[] sight : SIGHTS) {
+        double before = 101;
+        for (int i = 0; i < steps; i++) {
+          Tint tint = new Tint.Level(ramp, (double) i / (steps - 1));
+          double lightness = lab(Palette.colour(tint), sight)[0];
+          assertTrue(lightness < before - 2, tint + ": " + lightness + " after " + before);
+          before = lightness;
+        }
+      }
+    }
+  }
+
   @Test
   void eightHundredEntriesDifferInColourPatternOrMark() {
     Set<List<Object>> seen = new HashSet<>();

@@ -177,6 +177,7 @@ final class LayoutAnswers {
     links.put("traces", "/v1/traces");
     links.put("twins", self + "/twins");
     links.put("odds", self + "/odds");
+    links.put("tunings", "/v1/tunings");
     links.put("sweep", self + "/sweep");
     links.put("occupancy", self + "/occupancy");
     links.put("freeSwing", self + "/free-swing");
