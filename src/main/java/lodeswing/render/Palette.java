@@ -69,7 +69,7 @@ public final class Palette {
     {Rgb.of(0xD8B38C), Rgb.of(0xA9673A), Rgb.of(0x5A2311)},
   };
 
-  /** Amounts from little to much; lightness falls evenly with the place. */
+  /** Amounts from little to much; each step is darker than the one before. */
   private static final Rgb[][] LEVELS = {
     {Rgb.of(0xF3F0E4), Rgb.of(0xA9C9B4), Rgb.of(0x4F93A0), Rgb.of(0x2A5683), Rgb.of(0x1C1F4E)},
     {Rgb.of(0xF6F0E2), Rgb.of(0xE3BE8C), Rgb.of(0xC07A4C), Rgb.of(0x7E3A35), Rgb.of(0x3A1526)},

@@ -37,8 +37,8 @@ public final class Occupancy {
     this.spec = spec;
   }
 
-  /** How often bobs are looked for in all, at most. */
-  public CellGrid grid() {
+  /** The cells. */
+  private CellGrid cells() {
     return new CellGrid(ROOM * spec.radius(), SIDE);
   }
 
@@ -50,7 +50,7 @@ public final class Occupancy {
   public OccupancyResult run(DoubleConsumer progress) {
     Tolerance tolerance = landscape.planScale().tolerance(RELATIVE, spec.radius());
     Landscape fine = landscape.asFineAs(tolerance);
-    CellGrid grid = grid();
+    CellGrid grid = cells();
     List<LotCount> among =
         lots(fine.motion(), tolerance, grid, done -> progress.accept(0.8 * done));
     List<LotCount> free =

@@ -8,7 +8,6 @@ import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.Step;
 import lodeswing.core.integrate.StepObserver;
 import lodeswing.core.integrate.Tolerance;
-import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.outcome.Endings;
 import lodeswing.core.rig.Release;
@@ -82,7 +81,7 @@ final class TimeCount {
 
   private void follow(double x, double y) {
     double[] start = motion.toState(new Release(x, y, 0, 0)).orElse(null);
-    if (start == null || beyondLimits(start)) {
+    if (start == null || !motion.allows(start)) {
       notReleased++;
       return;
     }
@@ -102,15 +101,6 @@ final class TimeCount {
     } else if (watch.endings.end().isPresent()) {
       endedEarly++;
     }
-  }
-
-  private boolean beyondLimits(double[] start) {
-    for (Limit limit : motion.limits()) {
-      if (!(limit.margin(start) > 0)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private void count(double[] at, int times) {

@@ -112,6 +112,20 @@ public interface Motion {
   /** Where this motion's equations stop to hold; empty for a textbook layout. */
   List<Limit> limits();
 
+  /**
+   * Whether a state lies within all limits.
+   *
+   * @param state {q0, q1, v0, v1}
+   */
+  default boolean allows(double[] state) {
+    for (Limit limit : limits()) {
+      if (!(limit.margin(state) > 0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Half-width of the square in q that holds every place the motion allows. */
   double reach();
 }

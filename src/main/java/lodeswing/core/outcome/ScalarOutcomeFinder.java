@@ -6,7 +6,6 @@ import lodeswing.core.integrate.ScalarIntegrator;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.landscape.MirrorSymmetry;
-import lodeswing.core.motion.Limit;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.Release;
 
@@ -42,7 +41,8 @@ final class ScalarOutcomeFinder implements SharedFinder {
 
   @Override
   public MirrorSymmetry symmetry() {
-    return landscape.symmetry();
+    // On the release as it stands, as a trace follows it; lanes hand over what is folded already.
+    return MirrorSymmetry.NONE;
   }
 
   @Override
@@ -56,7 +56,7 @@ final class ScalarOutcomeFinder implements SharedFinder {
     int k = 4 * i;
     Optional<double[]> start =
         motion.toState(new Release(releases[k], releases[k + 1], releases[k + 2], releases[k + 3]));
-    if (start.isEmpty() || !holds(start.get())) {
+    if (start.isEmpty() || !motion.allows(start.get())) {
       ends.set(i, Ends.CANNOT_START, 0);
       return;
     }
@@ -73,14 +73,5 @@ final class ScalarOutcomeFinder implements SharedFinder {
     if (untilSettled) {
       ends.settle(i, watch.settledAt());
     }
-  }
-
-  private boolean holds(double[] state) {
-    for (Limit limit : motion.limits()) {
-      if (!(limit.margin(state) > 0)) {
-        return false;
-      }
-    }
-    return true;
   }
 }

@@ -44,12 +44,7 @@ final class StepDoubts {
 
   /** Whether a release may not be startable, or held at once. */
   boolean atStart(double[] start) {
-    for (Limit limit : motion.limits()) {
-      if (!(limit.margin(start) > 0)) {
-        return true;
-      }
-    }
-    return mayHold(start);
+    return !motion.allows(start) || mayHold(start);
   }
 
   /** Whether anything may have happened over the last step of a lane. */

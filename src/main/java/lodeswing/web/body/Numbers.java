@@ -17,6 +17,11 @@ public final class Numbers {
 
   private Numbers() {}
 
+  /** A figure as answers show it: nine decimals; the sum turns -0 into 0. */
+  public static double rounded(double value) {
+    return Math.rint(value * 1e9) / 1e9 + 0.0;
+  }
+
   /** Writes a number; NaN and infinities as words, since JSON has no form for them. */
   public static String shortest(double value) {
     if (Double.isNaN(value)) {

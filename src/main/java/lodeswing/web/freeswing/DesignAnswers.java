@@ -93,7 +93,7 @@ final class DesignAnswers {
       case HOOK_OFFSET_HAND -> yoke ? none : hand(design.upper());
       case CLOSES_AFTER ->
           OptionalDouble.of(
-              FreeSwingAnswers.rounded(ratio.closesAfter(SmallSwings.of(built.layout().layout()))));
+              Numbers.rounded(ratio.closesAfter(SmallSwings.of(built.layout().layout()))));
       case TIGHT_UP_TO -> yoke ? length(RatioDesign.tightUpTo((Yoke) design.suspension())) : none;
     };
   }
@@ -213,8 +213,8 @@ final class DesignAnswers {
     members.put("hand", Body.of(hand));
     members.put("wholeMillimetres", whole(built));
     SmallSwings swings = SmallSwings.of(built.layout().layout());
-    members.put("periodXS", FreeSwingAnswers.rounded(swings.periodX()));
-    members.put("periodYS", FreeSwingAnswers.rounded(swings.periodY()));
+    members.put("periodXS", Numbers.rounded(swings.periodX()));
+    members.put("periodYS", Numbers.rounded(swings.periodY()));
     put(members, "closesAfterS", figure(built, DesignValue.CLOSES_AFTER));
     put(members, "tightUpToMm", figure(built, DesignValue.TIGHT_UP_TO));
     BenchLayout bench = (BenchLayout) built.layout().layout();
@@ -240,10 +240,10 @@ final class DesignAnswers {
       members.put("hookOffsetMm", Math.rint(((HookedBar) suspension).hookOffset() * MM));
     }
     double value = built.whole().ratio();
-    members.put("offPercent", FreeSwingAnswers.rounded(100 * (value / ratio.value() - 1)));
+    members.put("offPercent", Numbers.rounded(100 * (value / ratio.value() - 1)));
     double forms = ratio.formsAfter(built.whole());
     if (Double.isFinite(forms)) {
-      members.put("formsAfterS", FreeSwingAnswers.rounded(forms));
+      members.put("formsAfterS", Numbers.rounded(forms));
     }
     return Body.of(members);
   }

@@ -67,7 +67,7 @@ final class FreeSwingAnswers {
       default -> {
         OptionalDouble figure = figure(value);
         yield figure.isPresent()
-            ? Reply.ofFigure(Numbers.shortest(rounded(figure.getAsDouble())), query)
+            ? Reply.ofFigure(Numbers.shortest(Numbers.rounded(figure.getAsDouble())), query)
             : Reply.ofWords(value == FreeSwingValue.PARTED_AT ? NOT_REACHED : NONE);
       }
     };
@@ -119,7 +119,7 @@ final class FreeSwingAnswers {
         } else if (value != FreeSwingValue.SENTENCE) {
           OptionalDouble figure = figure(value);
           if (figure.isPresent()) {
-            csv.number(rounded(figure.getAsDouble()));
+            csv.number(Numbers.rounded(figure.getAsDouble()));
           } else {
             csv.empty();
           }
@@ -143,7 +143,7 @@ final class FreeSwingAnswers {
     periods.put("x", period(true));
     periods.put("y", period(false));
     members.put("periods", Body.of(periods));
-    members.put("ratio", rounded(figures.swings().ratio()));
+    members.put("ratio", Numbers.rounded(figures.swings().ratio()));
     members.put("figure", ratio(figures.figure()));
     members.put(
         "nearestRatios",
@@ -151,7 +151,7 @@ final class FreeSwingAnswers {
     members.put("decay", decay());
     figures.precession().ifPresent(rate -> members.put("precession", precession(rate)));
     members.put("widest", request.layout().shown(stored.free().widest()));
-    stored.free().end().ifPresent(end -> members.put("endedAtS", rounded(end.time())));
+    stored.free().end().ifPresent(end -> members.put("endedAtS", Numbers.rounded(end.time())));
     stored.parting().ifPresent(parting -> members.put("magnets", magnets(parting)));
     members.put("sentence", words.sentence());
     members.put("notes", words.notes());
@@ -171,7 +171,7 @@ final class FreeSwingAnswers {
 
   private Body period(boolean alongX) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("smallS", rounded(2 * Math.PI / figures.rate(alongX)));
+    members.put("smallS", Numbers.rounded(2 * Math.PI / figures.rate(alongX)));
     put(members, "withLossS", figures.withLoss(alongX));
     put(members, "atReleaseS", figures.atRelease(alongX));
     return Body.of(members);
@@ -182,8 +182,9 @@ final class FreeSwingAnswers {
     members.put("ratio", ratio.toString());
     members.put("y", (double) ratio.y());
     members.put("x", (double) ratio.x());
-    members.put("offPercent", rounded(100 * (figures.swings().ratio() / ratio.value() - 1)));
-    members.put("closesAfterS", rounded(ratio.closesAfter(figures.swings())));
+    members.put(
+        "offPercent", Numbers.rounded(100 * (figures.swings().ratio() / ratio.value() - 1)));
+    members.put("closesAfterS", Numbers.rounded(ratio.closesAfter(figures.swings())));
     put(members, "formsAfterS", figures.formsAfter(ratio));
     return Body.of(members);
   }
@@ -195,10 +196,10 @@ final class FreeSwingAnswers {
       if (halves.isPresent()) {
         Map<String, Object> axis = new LinkedHashMap<>();
         double rate = figures.rate(alongX);
-        axis.put("halvesInS", rounded(halves.getAsDouble()));
-        axis.put("swingsToHalf", rounded(halves.getAsDouble() * rate / (2 * Math.PI)));
+        axis.put("halvesInS", Numbers.rounded(halves.getAsDouble()));
+        axis.put("swingsToHalf", Numbers.rounded(halves.getAsDouble() * rate / (2 * Math.PI)));
         // Q = omega/gamma with gamma = 2 ln 2 over the halving time
-        axis.put("qualityFactor", rounded(rate * halves.getAsDouble() / (2 * Math.log(2))));
+        axis.put("qualityFactor", Numbers.rounded(rate * halves.getAsDouble() / (2 * Math.log(2))));
         members.put(alongX ? "x" : "y", Body.of(axis));
       }
     }
@@ -208,12 +209,12 @@ final class FreeSwingAnswers {
 
   private Body precession(double rate) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("degPerS", rounded(rate));
-    members.put("degPerSwing", rounded(rate * figures.swings().periodX()));
+    members.put("degPerS", Numbers.rounded(rate));
+    members.put("degPerSwing", Numbers.rounded(rate * figures.swings().periodX()));
     OptionalDouble loss = figures.swings().lossX();
     if (loss.isPresent() && loss.getAsDouble() > 0) {
       // the area a b falls as exp(-gamma t)
-      members.put("degInAll", rounded(rate / loss.getAsDouble()));
+      members.put("degInAll", Numbers.rounded(rate / loss.getAsDouble()));
     }
     members.put("source", AIRY);
     return Body.of(members);
@@ -228,7 +229,7 @@ final class FreeSwingAnswers {
         .end()
         .ifPresent(
             end -> {
-              members.put("endedAtS", rounded(end.time()));
+              members.put("endedAtS", Numbers.rounded(end.time()));
               members.put("endedBy", SwingWords.text(end));
             });
     stored.second().ifPresent(second -> put(members, "trustedUntilS", second.trustedUntil()));
@@ -248,11 +249,6 @@ final class FreeSwingAnswers {
   }
 
   private static void put(Map<String, Object> members, String name, OptionalDouble value) {
-    value.ifPresent(figure -> members.put(name, rounded(figure)));
-  }
-
-  /** Nine decimals; the sum turns -0 into 0. */
-  static double rounded(double value) {
-    return Math.rint(value * 1e9) / 1e9 + 0.0;
+    value.ifPresent(figure -> members.put(name, Numbers.rounded(figure)));
   }
 }

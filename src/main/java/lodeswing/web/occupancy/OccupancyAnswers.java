@@ -62,7 +62,7 @@ final class OccupancyAnswers {
     }
     OptionalDouble figure = figure(value);
     return figure.isPresent()
-        ? Reply.ofFigure(Numbers.shortest(rounded(figure.getAsDouble())), query)
+        ? Reply.ofFigure(Numbers.shortest(Numbers.rounded(figure.getAsDouble())), query)
         : Reply.ofWords("none");
   }
 
@@ -119,7 +119,7 @@ final class OccupancyAnswers {
         csv.number(request.layout().shown(stored.grid().x(cell)))
             .number(request.layout().shown(stored.grid().y(cell)));
         if (Double.isFinite(stored.strength(cell))) {
-          csv.number(rounded(unit() * stored.strength(cell)));
+          csv.number(Numbers.rounded(unit() * stored.strength(cell)));
         } else {
           csv.empty();
         }
@@ -166,9 +166,9 @@ final class OccupancyAnswers {
         .ifPresent(
             found -> {
               Map<String, Object> figure = new LinkedHashMap<>();
-              figure.put("value", rounded(unit * found.value()));
-              figure.put("low", rounded(unit * found.interval().low()));
-              figure.put("high", rounded(unit * found.interval().high()));
+              figure.put("value", Numbers.rounded(unit * found.value()));
+              figure.put("low", Numbers.rounded(unit * found.interval().low()));
+              figure.put("high", Numbers.rounded(unit * found.interval().high()));
               members.put(name, Body.of(figure));
             });
   }
@@ -180,8 +180,8 @@ final class OccupancyAnswers {
     List<Object> shares = new ArrayList<>();
     List<Object> free = new ArrayList<>();
     for (int cell = 0; cell < stored.grid().count(); cell++) {
-      shares.add(rounded(stored.share(cell)));
-      free.add(rounded(stored.freeShare(cell)));
+      shares.add(Numbers.rounded(stored.share(cell)));
+      free.add(Numbers.rounded(stored.freeShare(cell)));
     }
     cells.put("timeShares", shares);
     cells.put("freeTimeShares", free);
@@ -197,10 +197,5 @@ final class OccupancyAnswers {
     links.put("freeSwing", request.base() + "/free-swing");
     links.put("layout", request.base());
     return Body.of(links);
-  }
-
-  /** Nine decimals; the sum turns -0 into 0. */
-  private static double rounded(double value) {
-    return Math.rint(value * 1e9) / 1e9 + 0.0;
   }
 }

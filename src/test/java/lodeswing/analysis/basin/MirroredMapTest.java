@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import lodeswing.analysis.trace.Trace;
+import lodeswing.analysis.trace.TraceResult;
+import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.analysis.trace.TrialLayouts;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
@@ -12,6 +15,7 @@ import lodeswing.core.landscape.MirrorSymmetry;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.outcome.SharedFinder;
+import lodeswing.core.rig.Release;
 import lodeswing.core.window.BasinWindow;
 import lodeswing.core.window.PixelGrid;
 import org.junit.jupiter.api.Test;
@@ -91,6 +95,24 @@ class MirroredMapTest {
       int mirrored = landscape.symmetry().unfold(ends.end(2 * i), false, true);
       assertEquals(mirrored, ends.end(2 * i + 1), "release " + i);
       assertEquals(ends.sealedAt(2 * i), ends.sealedAt(2 * i + 1), "release " + i);
+    }
+  }
+
+  /** One at a time they are followed as they stand, as a trace follows them. */
+  @Test
+  void singleReleasesTakeTheirOwnPath() {
+    Landscape landscape = Landscape.of(TrialLayouts.triangle(0.2));
+    SharedFinder finder = FINDERS.single(landscape, Tolerance.TRACE, 600, false);
+    var random = new java.util.SplittableRandom(12);
+    for (int i = 0; i < 40; i++) {
+      double x = 4 * random.nextDouble() - 2;
+      double y = -2 * random.nextDouble();
+      Ends ends = new Ends(1);
+      finder.find(new double[] {x, y, 0, 0}, 0, 1, ends);
+      TraceSpec spec = new TraceSpec(new Release(x, y, 0, 0), 1, 0.5, 1e-3, 600);
+      TraceResult trace = new Trace(landscape).run(spec, new double[] {x, y, 0, 0});
+      assertEquals(trace.outcome().orElse(Ends.UNSETTLED), ends.end(0), x + " " + y);
+      assertEquals(trace.sealedAt().orElse(Double.NaN), ends.sealedAt(0), x + " " + y);
     }
   }
 }
