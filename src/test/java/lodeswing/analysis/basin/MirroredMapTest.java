@@ -111,7 +111,7 @@ class MirroredMapTest {
       finder.find(new double[] {x, y, 0, 0}, 0, 1, ends);
       TraceSpec spec = new TraceSpec(new Release(x, y, 0, 0), 1, 0.5, 1e-3, 600);
       TraceResult trace = new Trace(landscape).run(spec, new double[] {x, y, 0, 0});
-      assertEquals(trace.outcome().orElse(Ends.UNSETTLED), ends.end(0), x + " " + y);
+      assertEquals(trace.restPoint().orElse(Ends.UNSETTLED), ends.end(0), x + " " + y);
       assertEquals(trace.sealedAt().orElse(Double.NaN), ends.sealedAt(0), x + " " + y);
     }
   }
