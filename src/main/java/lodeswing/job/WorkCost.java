@@ -48,6 +48,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** A swing among magnets beside one without: a guess. */
   private static final double OCCUPANCY_SWING = 15;
 
+  /** Changed rigs that one check makes ready: a guess. */
+  private static final long CHECKED_RIGS = 3;
+
+  /** 512 tries, and 48 releases until they have settled. */
+  private static final long CHECK_RELEASES = 512 + 48 * 6;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -118,6 +124,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public long occupancy(double swings) {
     return makingReady() + (long) Math.ceil(OCCUPANCY_SWING * (1 + swings));
+  }
+
+  /**
+   * A check: some releases until they rest, many tries, and a few changed rigs that are made ready;
+   * how many is not known before, three is a guess.
+   */
+  public long check() {
+    long each = (long) (SEARCH + EVALUATION * preparingWork);
+    return makingReady() + CHECKED_RIGS * each + CHECK_RELEASES * release();
   }
 
   /** The survey of a window. */
