@@ -17,8 +17,8 @@ public enum Cause {
   PULL_AND_WEIGHT,
   /** Slowing force [N], pull [N], speed [m/s]. */
   PULL_AND_SLOWING,
-  /** Range of the magnets' energy [J], energy of a release [J]. */
-  ENERGY_AND_WEIGHT,
+  /** The magnet next to where they pull most; their sideways pull [N], all the weight [N]. */
+  PULL_AND_ALL_WEIGHT,
   /** No magnet attracts the bob. */
   NOTHING_STICKS,
   /** A point dipole has no face to stick to. */
@@ -65,6 +65,8 @@ public enum Cause {
   MASS_NOT_TOLD,
   /** The magnet; lift [N], what holds it down [N]. */
   LIFTED_BY_BOB,
+  /** The bob pushes every magnet down. */
+  NOTHING_LIFTS,
   /** Fewer than two magnets. */
   NO_NEIGHBOURS,
   /** Height of the pivot [m], widest angle of swing [rad], tilt [rad]. */

@@ -13,8 +13,8 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
  */
 final class ChangeSearch {
 
-  private static final int MOST_STRIDES = 18;
-  private static final int MOST_EVALUATIONS = 24;
+  private static final int MOST_STRIDES = 14;
+  private static final int MOST_EVALUATIONS = 16;
   private static final double STEP_SHARE = 0.02;
   private static final int TRIED_AGAIN = 4;
 
@@ -50,8 +50,8 @@ final class ChangeSearch {
     double stride = setting.step();
     boolean blocked = false;
     for (int n = 0; n < MOST_STRIDES; n++) {
-      double next = within(failing + direction * stride);
-      if (next == failing) {
+      double next = towards(failing, stride);
+      if (Math.abs(next - failing) < setting.step() / 2) {
         return Optional.empty();
       }
       double found = margin.applyAsDouble(next);
@@ -70,6 +70,13 @@ final class ChangeSearch {
       }
     }
     return Optional.empty();
+  }
+
+  /** A stride on; where the bound is nearer, half the way to it. */
+  private double towards(double from, double stride) {
+    double bound = direction > 0 ? setting.most() : setting.least();
+    boolean beyond = direction * (bound - from) < stride;
+    return Setting.tidy(beyond ? (from + bound) / 2 : from + direction * stride);
   }
 
   private double within(double value) {

@@ -25,11 +25,10 @@ final class CheckLimits {
   static final Band SLOWING = Band.atMost(0.1, 0.5);
 
   /**
-   * How far the magnets' energy goes up and down over the energy of a release from the edge: above
-   * 1 a bob can be caught by the first magnet that it meets (energy's conservation); the room is
-   * common practice.
+   * Strongest sideways pull of the magnets over the whole weight. At 1 they could hold the bob at
+   * half a right angle (statics) and take a light bar with them; the room is common practice.
    */
-  static final Band CAPTURE = Band.atMost(4, 8);
+  static final Band PULL_ON_WEIGHT = Band.atMost(0.7, 1);
 
   /** Paint, tape or plating between two magnets that touch [m]. Common practice. */
   static final double PAINT = 1e-4;
@@ -68,6 +67,9 @@ final class CheckLimits {
 
   /** How long a class waits for the end [s]. Common practice. */
   static final double PATIENCE = 180;
+
+  /** The same in swings of a textbook layout, whose seconds are its own. Common practice. */
+  static final double MOST_SWINGS = 150;
 
   /** Share of the other wells' barrier from which an unlabelled well catches the bob for good. */
   static final double SHALLOW_WELL = 0.05;

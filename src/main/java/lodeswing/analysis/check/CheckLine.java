@@ -21,11 +21,6 @@ interface CheckLine {
     return judge(changed).margin();
   }
 
-  /** Whether even that is dear, so that the first change that helps is taken. */
-  default boolean dear() {
-    return false;
-  }
-
   /** Every line, in the order of the codes. */
   static List<CheckLine> all() {
     return List.of(

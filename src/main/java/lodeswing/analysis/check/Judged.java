@@ -10,7 +10,7 @@ import lodeswing.analysis.check.Finding.Measure;
  *
  * @param measure what was found
  * @param margin room to where good begins, negative where it is missed; NaN where it is not known
- * @param ways what may be turned, the likeliest first
+ * @param ways what may be turned, in the order in which it is tried
  */
 record Judged(Measure measure, double margin, List<Way> ways) {
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import lodeswing.analysis.check.Judged.Way;
@@ -38,21 +37,24 @@ record LabelWellsLine() implements CheckLine {
         without.add(i);
       }
     }
-    OptionalInt repelling =
-        without.stream().filter(trial.model()::repels).mapToInt(i -> i).findFirst();
+    List<Integer> repelling = without.stream().filter(trial.model()::repels).toList();
     List<Way> ways = new ArrayList<>();
-    repelling.ifPresent(i -> ways.add(Way.word(Knob.POLE, i)));
-    ways.add(Way.down(Knob.GAP));
-    ways.add(Way.up(Knob.GAP));
-    ways.add(Way.down(Knob.MASS));
-    ways.add(Way.down(Knob.PLANE_HEIGHT));
+    if (repelling.size() == 1) {
+      ways.add(Way.word(Knob.POLE, repelling.get(0)));
+    } else if (repelling.isEmpty()) {
+      ways.add(Way.down(Knob.GAP));
+      ways.add(Way.up(Knob.GAP));
+      ways.add(Way.down(Knob.MASS));
+      ways.add(Way.down(Knob.PLANE_HEIGHT));
+    }
+    int first = without.isEmpty() ? -1 : without.get(0);
     return Judged.by(
         NONE,
         without.size(),
-        repelling.isPresent() ? Cause.LABEL_REPELS : Cause.WELLS_OF_LABELS,
+        repelling.isEmpty() ? Cause.WELLS_OF_LABELS : Cause.LABEL_REPELS,
         ways,
         trial.labels(),
-        repelling.orElse(without.isEmpty() ? -1 : without.get(0)));
+        repelling.isEmpty() ? first : repelling.get(0));
   }
 
   static Judged noLabels(Trial trial) {
@@ -68,17 +70,17 @@ record LabelWellsLine() implements CheckLine {
   public double estimate(Trial changed, Trial base) {
     RigModel model = changed.model();
     WellProbe probe = probe(model);
-    int without = 0;
     for (int i = 0; i < changed.rig().labelled().size(); i++) {
       if (changed.rig().labelled().get(i)) {
         ScanRegion.MagnetPlace place = model.magnets().get(i);
         Optional<double[]> well = model.state(place.x(), place.y()).flatMap(probe::below);
         int magnet = i;
-        boolean own = well.map(q -> model.owner(q[0], q[1]) == magnet).orElse(false);
-        without += own ? 0 : 1;
+        if (!well.map(q -> model.owner(q[0], q[1]) == magnet).orElse(false)) {
+          return -1;
+        }
       }
     }
-    return -without;
+    return 0;
   }
 
   static WellProbe probe(RigModel model) {

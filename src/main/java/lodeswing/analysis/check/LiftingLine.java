@@ -31,6 +31,9 @@ record LiftingLine() implements CheckLine {
       lifts[i] = lift(trial, bench, bench.magnets().get(i));
       strongest = lifts[i] > lifts[strongest] ? i : strongest;
     }
+    if (lifts[strongest] <= 0) {
+      return Judged.by(CheckLimits.LIFTING, 0, Cause.NOTHING_LIFTS, List.of());
+    }
     Plate plate = trial.rig().around().plate();
     if (plate.fixed().orElse(false)) {
       return Judged.by(

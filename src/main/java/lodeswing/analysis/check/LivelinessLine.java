@@ -29,11 +29,6 @@ record LivelinessLine() implements CheckLine {
   }
 
   @Override
-  public boolean dear() {
-    return true;
-  }
-
-  @Override
   public Judged judge(Trial trial) {
     if (!trial.model().pulls()) {
       return Judged.unknown(OptionalDouble.empty(), Cause.NOTHING_PULLS, Needs.magnets(trial));
@@ -63,20 +58,18 @@ record LivelinessLine() implements CheckLine {
     if (aims == 0) {
       return Judged.unknown(OptionalDouble.empty(), Cause.NOWHERE_TO_RELEASE, List.of());
     }
+    boolean chooser = trial.labels() > 1;
     Judged judged =
         Judged.by(
             CheckLimits.LIVELY,
             sum / aims,
             Cause.TRIES,
-            List.of(
-                Way.down(Knob.LOSS),
-                Way.down(Knob.GAP),
-                Way.up(Knob.GAP),
-                Way.down(Knob.PLANE_HEIGHT)),
+            chooser
+                ? List.of(Way.down(Knob.LOSS), Way.down(Knob.GAP), Way.down(Knob.PLANE_HEIGHT))
+                : List.of(),
             met.size(),
             spec.wander(),
             (double) AIMS * TRIES);
-    boolean chooser = trial.labels() > 1;
     return judged.measure().verdict() == Verdict.FAILS && !chooser
         ? judged.as(Verdict.WATCH)
         : judged;

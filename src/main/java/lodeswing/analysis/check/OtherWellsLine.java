@@ -10,6 +10,9 @@ import lodeswing.core.rest.WellProbe;
 /** Whether the bob can come to rest where nothing is written. */
 record OtherWellsLine() implements CheckLine {
 
+  /** More wells than these no single change takes away. */
+  private static final int MENDED = 3;
+
   private static final Band NONE = Band.atMost(0, 1);
 
   @Override
@@ -42,10 +45,12 @@ record OtherWellsLine() implements CheckLine {
     if (over >= 0) {
       ways.add(Way.word(Knob.LABEL, over));
     }
-    ways.add(Way.down(Knob.GAP));
-    ways.add(Way.down(Knob.MASS));
-    ways.add(Way.up(Knob.GAP));
-    ways.add(Way.down(Knob.PLANE_HEIGHT));
+    if (others.size() <= MENDED) {
+      ways.add(Way.down(Knob.GAP));
+      ways.add(Way.down(Knob.MASS));
+      ways.add(Way.up(Knob.GAP));
+      ways.add(Way.down(Knob.PLANE_HEIGHT));
+    }
     Judged judged =
         Judged.by(
             NONE,
@@ -74,13 +79,13 @@ record OtherWellsLine() implements CheckLine {
   public double estimate(Trial changed, Trial base) {
     RigModel model = changed.model();
     WellProbe probe = LabelWellsLine.probe(model);
-    int still = 0;
     for (RestPoint other : others(base)) {
       Optional<double[]> well = model.state(other.x(), other.y()).flatMap(probe::below);
       int owner = well.map(q -> model.owner(q[0], q[1])).orElse(-1);
-      boolean gone = well.isEmpty() || (owner >= 0 && changed.rig().labelled().get(owner));
-      still += gone ? 0 : 1;
+      if (well.isPresent() && (owner < 0 || !changed.rig().labelled().get(owner))) {
+        return -1;
+      }
     }
-    return -still;
+    return 0;
   }
 }

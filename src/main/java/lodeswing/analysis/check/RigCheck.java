@@ -88,35 +88,19 @@ public final class RigCheck {
         line.code(), judged.measure(), mend ? mended(line, judged) : Optional.empty());
   }
 
+  /** The first way that leads to good, by the smallest change on that way. */
   private Optional<Change> mended(CheckLine line, Judged judged) {
-    Optional<Change> smallest = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
     for (Way way : judged.ways()) {
       heard.accept(0);
-      if (smallest.isPresent() && (way.direction() == 0 || line.dear())) {
-        continue;
-      }
-      if (way.direction() == 0) {
-        Optional<Change> word =
-            workshop.word(way.knob(), way.magnet()).filter(change -> passes(line, change));
-        if (word.isPresent()) {
-          return word;
-        }
-      } else {
-        Optional<Change.OfFigure> figure = figure(line, judged, way);
-        if (figure.isPresent() && size(figure.get()) < least) {
-          least = size(figure.get());
-          smallest = Optional.of(figure.get());
-        }
+      Optional<Change> found =
+          way.direction() == 0
+              ? workshop.word(way.knob(), way.magnet()).filter(change -> passes(line, change))
+              : figure(line, judged, way).map(change -> change);
+      if (found.isPresent()) {
+        return found;
       }
     }
-    return smallest;
-  }
-
-  /** A change as a part of what is there. */
-  private static double size(Change.OfFigure change) {
-    double from = change.from().orElse(0);
-    return Math.abs(change.to() - from) / Math.max(Math.abs(from), Double.MIN_NORMAL);
+    return Optional.empty();
   }
 
   private Optional<Change.OfFigure> figure(CheckLine line, Judged judged, Way way) {

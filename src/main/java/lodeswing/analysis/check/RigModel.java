@@ -170,7 +170,8 @@ final class RigModel {
         : nearestMagnet(q0, q1);
   }
 
-  private int nearestMagnet(double q0, double q1) {
+  /** The magnet that is nearest in plan; -1 where there is none. */
+  int nearestMagnet(double q0, double q1) {
     double[] plan = plan(q0, q1);
     int nearest = -1;
     double least = Double.POSITIVE_INFINITY;

@@ -34,14 +34,17 @@ record SlackLine() implements CheckLine {
     }
     Found found = least.get();
     boolean hook = trial.onBench().suspension().pullLine() == PullLine.BETWEEN_AXES;
-    return Judged.by(
-        CheckLimits.SLACK,
-        found.value(),
-        Cause.LEAST_PULL,
-        List.of(Way.up(Knob.MASS), Way.up(Knob.GAP), Way.up(Knob.SPAN)),
-        found.x(),
-        found.y(),
-        found.value() * weight,
-        hook ? 1 : 0);
+    Judged judged =
+        Judged.by(
+            CheckLimits.SLACK,
+            found.value(),
+            Cause.LEAST_PULL,
+            List.of(Way.up(Knob.MASS), Way.up(Knob.GAP), Way.up(Knob.SPAN)),
+            found.x(),
+            found.y(),
+            found.value() * weight,
+            hook ? 1 : 0);
+    // A cord that goes slack catches the bob again; a hook that lifts off lets it fall.
+    return hook || judged.good() ? judged : judged.as(Verdict.WATCH);
   }
 }

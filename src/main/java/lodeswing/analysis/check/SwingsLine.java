@@ -24,18 +24,17 @@ record SwingsLine() implements CheckLine {
   }
 
   @Override
-  public boolean dear() {
-    return true;
-  }
-
-  @Override
   public Judged judge(Trial trial) {
+    if (!trial.model().pulls()) {
+      return Judged.unknown(OptionalDouble.empty(), Cause.NOTHING_PULLS, Needs.magnets(trial));
+    }
     Landscape landscape = trial.landscape();
     double radius = trial.spec().radius();
     double period = SmallSwings.of(landscape.layout()).periodX();
     double longest = trial.spec().longest();
     double fewest = CheckLimits.FEWEST_SWINGS;
-    double most = CheckLimits.PATIENCE / period;
+    double most =
+        trial.bench().isPresent() ? CheckLimits.PATIENCE / period : CheckLimits.MOST_SWINGS;
     double median = landscape.lossless() ? Double.POSITIVE_INFINITY : median(trial, radius);
     if (Double.isNaN(median)) {
       return Judged.unknown(OptionalDouble.empty(), Cause.NOWHERE_TO_RELEASE, List.of());
@@ -44,7 +43,7 @@ record SwingsLine() implements CheckLine {
     double swings = (never ? longest : median) / period;
     boolean few = swings < fewest;
     double margin = never ? -1e9 : Math.min(swings - fewest, most - swings);
-    boolean lost = few ? swings < CheckLimits.TOO_FEW_SWINGS : never;
+    boolean lost = few ? swings < CheckLimits.TOO_FEW_SWINGS : landscape.lossless();
     Verdict verdict = margin >= 0 ? Verdict.GOOD : lost ? Verdict.FAILS : Verdict.WATCH;
     return new Judged(
         new Measure(

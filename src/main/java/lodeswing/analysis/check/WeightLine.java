@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.analysis.check.Judged.Way;
 import lodeswing.analysis.check.ReleaseRegion.Found;
-import lodeswing.analysis.check.ReleaseRegion.PlaceFunction;
 
 /**
  * Whether what hangs is heavy enough to swing over this plate and not be held by the first magnet.
@@ -24,21 +23,18 @@ record WeightLine() implements CheckLine {
       return Judged.unknown(OptionalDouble.empty(), Cause.NOTHING_PULLS, Needs.magnets(trial));
     }
     ReleaseRegion region = trial.region();
-    PlaceFunction energy = region.clear(model::magnetEnergy);
-    Optional<Found> low = region.least(energy);
-    Optional<Found> high = region.greatest(energy);
-    Optional<double[]> edge = model.state(trial.spec().radius(), 0);
-    if (low.isEmpty() || high.isEmpty() || edge.isEmpty()) {
+    Optional<Found> most = region.greatest(region.clear(model::pull));
+    if (most.isEmpty()) {
       return Judged.unknown(OptionalDouble.empty(), Cause.NOWHERE_TO_RELEASE, List.of());
     }
-    double range = high.get().value() - low.get().value();
-    double brought = model.weightEnergy(edge.get()[0], edge.get()[1]);
+    Found found = most.get();
     return Judged.by(
-        CheckLimits.CAPTURE,
-        range / brought,
-        Cause.ENERGY_AND_WEIGHT,
+        CheckLimits.PULL_ON_WEIGHT,
+        found.value() / trial.weight(),
+        Cause.PULL_AND_ALL_WEIGHT,
         List.of(Way.up(Knob.MASS), Way.up(Knob.GAP)),
-        range,
-        brought);
+        model.nearestMagnet(found.q0(), found.q1()),
+        found.value(),
+        trial.weight());
   }
 }

@@ -48,7 +48,7 @@ final class CheckWords {
             .toList();
     return codes.isEmpty()
         ? Optional.empty()
-        : Optional.of(String.join(" and ", codes) + " " + (codes.size() == 1 ? one : several));
+        : Optional.of(String.join(", ", codes) + " " + (codes.size() == 1 ? one : several));
   }
 
   /** Why a line has its verdict, in one sentence. */
@@ -107,16 +107,18 @@ final class CheckWords {
               + "; above "
               + limit
               + " the loss and not the magnets decides where it stops.";
-      case ENERGY_AND_WEIGHT ->
-          "The magnets' energy goes up and down by "
-              + plain(m.details().get(0) * 1e3)
-              + " mJ, "
+      case PULL_AND_ALL_WEIGHT ->
+          "By "
+              + thing(m, 0)
+              + " the magnets pull what hangs aside with "
+              + force(m, 1)
+              + ", "
               + figure
-              + " times the "
-              + plain(m.details().get(1) * 1e3)
-              + " mJ that a release from the edge brings; above "
+              + " of its whole weight of "
+              + force(m, 2)
+              + "; above "
               + limit
-              + " what hangs is too light for this plate, and the first magnet holds it.";
+              + " it is light for this plate, and from 1 they take it where they like.";
       case NOTHING_STICKS -> "No magnet of the plate attracts the bob, so that it cannot stick.";
       case POINTS_DO_NOT_TOUCH ->
           "A point dipole has no face, so that the force of a touch is not known; give it a shape.";
@@ -261,10 +263,9 @@ final class CheckWords {
               + thing(m, 0)
               + ", which glue, screws or recesses must bear.";
       case HOLD_NOT_TOLD ->
-          "The greatest force is "
-              + force(m, 1)
-              + " on "
-              + thing(m, 0)
+          (code == CheckCode.MAGNETS_LIFT
+                  ? "The bob lifts " + thing(m, 0) + " with " + force(m, 1) + " as it passes"
+                  : "The others push or pull " + thing(m, 0) + " aside with " + force(m, 1))
               + "; how the magnets are held is not told.";
       case MASS_NOT_TOLD -> "What " + thing(m, 0) + " weighs is not known.";
       case LIFTED_BY_BOB ->
@@ -277,6 +278,7 @@ final class CheckWords {
               + " of the "
               + force(m, 2)
               + " that hold it down; at 1 it leaves the plate.";
+      case NOTHING_LIFTS -> "The bob presses every magnet on the plate and lifts none.";
       case NO_NEIGHBOURS -> "One magnet alone has no neighbour that could move it.";
       case LINE_OF_PULL ->
           "From "
@@ -341,7 +343,7 @@ final class CheckWords {
           "Statics: at 1 both pulls are equal; the room is common practice.";
       case PULL_AGAINST_SLOWING -> "Common practice.";
       case WEIGHT_FOR_THE_PLATE ->
-          "Conservation of energy; how often the magnets may outweigh the swing is common practice.";
+          "Statics: at 1 the magnets could hold it at half a right angle; the room is common practice.";
       case STICKING ->
           "Force of two touching magnets over their charged faces (Jackson 1999, section 5.9);"
               + " what fingers pull is common practice.";

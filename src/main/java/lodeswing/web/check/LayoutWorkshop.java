@@ -134,9 +134,9 @@ final class LayoutWorkshop implements Workshop {
     return of("/damping/dragCoefficient", 0.05, 0, 10, 1);
   }
 
-  /** A step of two digits; of a figure that is 0 a tenth of a thousandth. */
+  /** A step of three digits; of a figure that is 0 a tenth of a thousandth. */
   private static double digit(double value) {
-    return value > 0 ? Math.pow(10, Math.floor(Math.log10(value)) - 1) : 1e-4;
+    return value > 0 ? Math.pow(10, Math.floor(Math.log10(value)) - 2) : 1e-4;
   }
 
   @Override
