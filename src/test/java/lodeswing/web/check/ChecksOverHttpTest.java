@@ -113,61 +113,29 @@ class ChecksOverHttpTest {
     get(address + "&format=cbor").then().statusCode(200).contentType("application/cbor");
   }
 
-  /** A bar in dipoles, which are made ready at once. */
   @Test
-  void barThatIsTooLightIsMendedByTheVariantAskedForAndItsPartsAreListed() {
-    String light =
-        Rigs.sample(
-                "kitchen-drawer",
-                "/bobMagnet",
-                "{\"shape\":\"dipole\",\"momentAm2\":0.84,\"massG\":7,\"poleDown\":\"north\"}",
-                "/pendulum/parts/0/massG",
-                "4",
-                "/pendulum/parts/1",
-                "{\"kind\":\"rod\",\"fromTopMm\":12,\"diameterMm\":4,\"lengthMm\":300,"
-                    + "\"massG\":8}",
-                "/pendulum/parts/3",
-                "-",
-                "/magnets/0",
-                dipole(32, 0, "Tide"),
-                "/magnets/1",
-                dipole(-32, 0, "Dune"),
-                "/magnets/2",
-                "-")
-            .canonical()
-            .toJson();
-    String address =
-        SERVICE
-            .given()
-            .contentType("application/json")
-            .body(light)
-            .post("/v1/layouts")
-            .path("links.check");
-    JsonNode line = line(read(address + "?wait=60"), "weight-for-the-plate");
-    assertEquals("fails", line.path("verdict").asString(), line.toString());
-    JsonNode change = line.path("change");
-    assertTrue(change.path("to").doubleValue() > change.path("from").doubleValue());
-    String heavy = get(change.path("variant").asString() + "&format=text").asString();
-    JsonNode after = read("/v1/layouts/" + heavy + "/check?wait=60");
-    assertEquals("good", line(after, "weight-for-the-plate").path("verdict").asString());
-    JsonNode parts = after.path("parts");
-    assertEquals(5, parts.size());
-    assertEquals(2, parts.at("/4/count").intValue());
-    double sum = 0;
-    for (int i = 0; i < 4; i++) {
-      sum += parts.get(i).path("massG").doubleValue();
-    }
-    assertEquals(after.path("massG").doubleValue(), sum, 0.01);
+  void variantThatALineAsksForPassesIt() {
+    JsonNode line = line(read(check("paper-triangle", "")), "swings-before-rest");
+    assertEquals("watch", line.path("verdict").asString());
+    String mended = get(line.at("/change/variant").asString() + "&format=text").asString();
+    JsonNode after = read("/v1/layouts/" + mended + "/check?wait=60");
+    assertEquals("good", line(after, "swings-before-rest").path("verdict").asString());
   }
 
-  private static String dipole(double x, double y, String label) {
-    return "{\"x\":"
-        + x
-        + ",\"y\":"
-        + y
-        + ",\"shape\":\"dipole\",\"momentAm2\":0.75,\"poleUp\":\"south\",\"label\":\""
-        + label
-        + "\"}";
+  @Test
+  void barHasItsPartsListedWithMassesThatAddUp() {
+    JsonNode document = read(check("kitchen-drawer", ""));
+    JsonNode parts = document.path("parts");
+    assertEquals(6, parts.size());
+    assertEquals("/pendulum/parts/0", parts.at("/0/pointer").asString());
+    assertEquals(6, parts.at("/0/massG").doubleValue());
+    assertTrue(parts.at("/0/weighed").booleanValue());
+    assertEquals(3, parts.at("/5/count").intValue());
+    double sum = 0;
+    for (int i = 0; i < 5; i++) {
+      sum += parts.get(i).path("massG").doubleValue();
+    }
+    assertEquals(document.path("massG").doubleValue(), sum, 0.01);
   }
 
   @Test
