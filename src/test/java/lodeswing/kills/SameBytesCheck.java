@@ -125,8 +125,7 @@ public final class SameBytesCheck {
       answers.put(
           post.getKey(), ready(() -> replica.post(post.getKey(), post.getValue()), post.getKey()));
     }
-    String stored =
-        new String(replica.post("/v1/layouts", BENCH).body(), StandardCharsets.UTF_8);
+    String stored = new String(replica.post("/v1/layouts", BENCH).body(), StandardCharsets.UTF_8);
     String layout = stored.replaceFirst("(?s).*?\"layoutId\":\"([^\"]*)\".*", "$1");
     for (String get : GETS) {
       answers.put(get, ready(() -> replica.get("/v1/layouts/" + layout + get), get));
