@@ -48,6 +48,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** A swing among magnets beside one without: a guess. */
   private static final double OCCUPANCY_SWING = 15;
 
+  /** A quantity that is sought behind a recording: a guess. */
+  private static final long FIT = 5_000;
+
+  /** The same on the bench: a guess. */
+  private static final long BENCH_FIT = 50_000;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -118,6 +124,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public long occupancy(double swings) {
     return makingReady() + (long) Math.ceil(OCCUPANCY_SWING * (1 + swings));
+  }
+
+  /**
+   * A recording that is fitted: a guess of some thousand paths, shorter ones among them.
+   *
+   * @param quantities that are sought
+   */
+  public long fit(int quantities) {
+    return FIT + quantities * (bench() ? BENCH_FIT : FIT);
   }
 
   /** The survey of a window. */

@@ -73,7 +73,15 @@ public record Limits(
             meaning = "most work that one tuning may cost, as it is estimated before it begins")
         @DefaultValue("60000000")
         long tuningReleases,
-    @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
+    @Stated(unit = "place", meaning = "most places of one recording") @DefaultValue("20000")
+        int recordingPlaces,
+    @Stated(
+            unit = "path",
+            meaning = "most paths that one fit may compute before it ends where it is")
+        @DefaultValue("200000")
+        int fitPaths,
+    @Stated(unit = "byte", meaning = "longest body that lists releases or holds a recording")
+        @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
         @DefaultValue("20")
@@ -138,6 +146,8 @@ public record Limits(
       occupancySwings,
       tuningFigures,
       tuningReleases,
+      recordingPlaces,
+      fitPaths,
       listBytes,
       waitLongestS,
       waitingComputations,

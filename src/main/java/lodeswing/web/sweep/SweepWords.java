@@ -29,8 +29,7 @@ final class SweepWords {
   /** A heading for some columns. */
   String title(List<Integer> columns) {
     List<String> what = columns.stream().map(c -> table.columns().get(c).words()).limit(3).toList();
-    List<String> over =
-        request.vary().stream().map(quantity -> quantity.words(request.bench())).toList();
+    List<String> over = request.vary().stream().map(quantity -> quantity.words()).toList();
     return request.layout().heading(String.join(", ", what) + " by " + String.join(" and ", over));
   }
 
@@ -54,7 +53,7 @@ final class SweepWords {
       Object last = quantity.values().get(quantity.values().size() - 1);
       String unit = unit(quantity.unit(request.bench()));
       over.add(
-          quantity.words(request.bench())
+          quantity.words()
               + (quantity.values().size() == 1
                   ? " " + SweptQuantity.written(first) + unit
                   : " from "
@@ -112,7 +111,7 @@ final class SweepWords {
     for (int k = 0; k < request.vary().size(); k++) {
       SweptQuantity quantity = request.vary().get(k);
       values.add(
-          quantity.words(request.bench())
+          quantity.words()
               + " "
               + SweptQuantity.written(table.rows().get(row).get(k))
               + unit(quantity.unit(request.bench())));
