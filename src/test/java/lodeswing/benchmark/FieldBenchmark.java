@@ -27,11 +27,11 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
- * Time of the field of a magnet at a point: 27 discs (crowded-shelf) at a square of 64 by 64 points,
- * one thread, a score for each magnet and point.
+ * Time of the field of a magnet at a point: 27 discs (crowded-shelf) at a square of 64 by 64
+ * points, one thread, a score for each magnet and point.
  *
- * <p>Near: all points within one magnet's reach of elliptic integrals. Far: beyond that of all. Map:
- * the sample's own window, in which few points are near a magnet.
+ * <p>Near: all points within one magnet's reach of elliptic integrals. Far: beyond that of all.
+ * Map: the sample's own window, in which few points are near a magnet.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -61,8 +61,7 @@ public class FieldBenchmark {
   private LaneField field = new LaneField(new FieldSources(array), LaneProvider.choose());
 
   private static MagnetArray array(boolean stacked) {
-    BenchLayout bench =
-        (BenchLayout) SampleLayouts.load().get("crowded-shelf").document().layout();
+    BenchLayout bench = (BenchLayout) SampleLayouts.load().get("crowded-shelf").document().layout();
     // For the near case all stand in one place, so that every magnet is near to every point.
     return new MagnetArray(
         stacked
@@ -112,8 +111,7 @@ public class FieldBenchmark {
 
   /** Runs this benchmark, after one map of 512 by 512 points in a process that has seen none. */
   public static void main(String[] args) throws RunnerException {
-    BenchLayout bench =
-        (BenchLayout) SampleLayouts.load().get("crowded-shelf").document().layout();
+    BenchLayout bench = (BenchLayout) SampleLayouts.load().get("crowded-shelf").document().layout();
     FieldSources sources = new FieldSources(new MagnetArray(bench.magnets(), bench.backing()));
     LaneProvider provider = LaneProvider.choose();
     for (int run = 0; run < 5; run++) {

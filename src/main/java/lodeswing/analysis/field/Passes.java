@@ -58,8 +58,7 @@ final class Passes {
         meet(holds, place, OUTSIDE, place);
         holds[place] = OUTSIDE;
       }
-      for (int[] way :
-          List.of(new int[] {1, 0}, new int[] {-1, 0}, new int[] {0, 1}, new int[] {0, -1})) {
+      for (int[] way : WAYS) {
         int c = column + way[0];
         int r = row + way[1];
         if (c >= 0 && r >= 0 && c < frame.columns() && r < frame.rows()) {

@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The field on lanes: against the scalar closed forms, against the formulas that handbooks print for
- * the axis, and equal to the bit on vectors and without.
+ * The field on lanes: against the scalar closed forms, against the formulas that handbooks print
+ * for the axis, and equal to the bit on vectors and without.
  */
 class LaneFieldTest {
 
@@ -134,8 +134,7 @@ class LaneFieldTest {
     MagnetArray array =
         new MagnetArray(
             List.of(
-                new PlacedMagnet(
-                    new Disc(radius, 2 * half, br), new Vec3(0, 0, 0), 0, Pole.NORTH)),
+                new PlacedMagnet(new Disc(radius, 2 * half, br), new Vec3(0, 0, 0), 0, Pole.NORTH)),
             Optional.empty());
     double[][] places = {{0.009, 0.004, 0.006}, {0.012, -0.008, -0.007}, {0.03, 0.01, 0.02}};
     for (double[] p : places) {
@@ -162,12 +161,7 @@ class LaneFieldTest {
         }
       }
       double[] b =
-          field(
-              array,
-              SCALAR,
-              new double[] {p[0]},
-              new double[] {p[1]},
-              new double[] {p[2]});
+          field(array, SCALAR, new double[] {p[0]}, new double[] {p[1]}, new double[] {p[2]});
       double size = Math.sqrt(b[0] * b[0] + b[1] * b[1] + b[2] * b[2]);
       for (int k = 0; k < 3; k++) {
         assertEquals(sum[k], b[k], 1e-3 * size);
