@@ -71,6 +71,17 @@ public final class Filings {
       this.weak = weak;
     }
 
+    /**
+     * Filings from their columns, which it copies.
+     *
+     * @param places six numbers each: x and y of both ends and of the middle between
+     * @param widths how thick each is
+     * @param weak in-plane field at which half of the filings lie along it [T]
+     */
+    public static Strewn of(double[] places, int[] widths, double weak) {
+      return new Strewn(places.clone(), widths.clone(), widths.length, weak);
+    }
+
     /** How many there are. */
     public int count() {
       return count;
