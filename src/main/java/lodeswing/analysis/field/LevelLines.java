@@ -3,7 +3,6 @@ package lodeswing.analysis.field;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import lodeswing.core.field.FieldGrid;
 import lodeswing.core.field.Frame;
 
 /**
@@ -25,14 +24,6 @@ public final class LevelLines {
     this.values = values;
     this.columns = frame.columns() + 2;
     this.rows = frame.rows() + 2;
-  }
-
-  /** The level lines of a grid's strength. */
-  public static LevelLines of(FieldGrid grid, boolean inPlane) {
-    Frame frame = grid.frame();
-    double[] strengths = new double[frame.count()];
-    Arrays.setAll(strengths, i -> grid.strength(i, inPlane));
-    return of(frame, strengths);
   }
 
   /**

@@ -101,8 +101,8 @@ public final class WeakSpotSearch {
     FieldGrid grid =
         FieldGrid.of(plate.sources(), provider, frame, surface, f -> progress.accept(0.5 * f));
     SurfaceField field = plate.along(surface);
-    double[] inPlane = strengths(grid, true);
-    double[] whole = strengths(grid, false);
+    double[] inPlane = grid.strengths(true);
+    double[] whole = grid.strengths(false);
     double most = most(whole);
     double mostInPlane = most(inPlane);
     if (!(mostInPlane > NOTHING * most)) {
@@ -139,12 +139,6 @@ public final class WeakSpotSearch {
         turns,
         false,
         side);
-  }
-
-  private static double[] strengths(FieldGrid grid, boolean inPlane) {
-    double[] strengths = new double[grid.frame().count()];
-    Arrays.setAll(strengths, i -> grid.strength(i, inPlane));
-    return strengths;
   }
 
   private static double most(double[] strengths) {
@@ -225,7 +219,7 @@ public final class WeakSpotSearch {
             ZONE_SIDE,
             ZONE_SIDE);
     FieldGrid fine = FieldGrid.of(plate.sources(), provider, near, surface, f -> {});
-    double[] values = strengths(fine, inPlane);
+    double[] values = fine.strengths(inPlane);
     int count = Flood.count(near, values, near.nearest(spot.x(), spot.y()), level);
     if (count == 0) {
       return Optional.empty();

@@ -1,5 +1,6 @@
 package lodeswing.core.field;
 
+import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
@@ -110,5 +111,12 @@ public final class FieldGrid {
     double y = field[3 * index + 1];
     double z = inPlane ? 0 : field[3 * index + 2];
     return Math.sqrt(x * x + y * y + z * z);
+  }
+
+  /** Sizes of the flux density at all places [T], NaN where the surface has none. */
+  public double[] strengths(boolean inPlane) {
+    double[] strengths = new double[frame.count()];
+    Arrays.setAll(strengths, i -> strength(i, inPlane));
+    return strengths;
   }
 }

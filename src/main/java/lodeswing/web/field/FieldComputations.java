@@ -47,8 +47,7 @@ class FieldComputations {
   @Bean
   Recipe fieldRecipe(LayoutStore layouts) {
     return new Recipe(
-        FieldRequest.KIND,
-        words -> of(FieldRequest.of(layouts.get(words.get(0)), words)));
+        FieldRequest.KIND, words -> of(FieldRequest.of(layouts.get(words.get(0)), words)));
   }
 
   /** The work for a request. */
@@ -71,7 +70,7 @@ class FieldComputations {
     DoubleConsumer rest = f -> progress.accept(0.5 + 0.5 * f);
     FieldSubject subject = request.subject();
     if (subject instanceof FieldSubject.Strength map) {
-      FieldGrid grid = grid(request, plate, map, rest);
+      FieldGrid grid = grid(request, plate, request.view().frame(map.side()), rest);
       return StoredField.map(spots, grid, map.inPlane());
     }
     if (subject instanceof FieldSubject.Lines lines) {
@@ -89,8 +88,7 @@ class FieldComputations {
     }
     double low = plate.highestTop() + NULLS_FROM;
     double high = low + NULLS_TO * MILLI * request.view().halfWidth();
-    SpaceNulls nulls =
-        new SpaceNulls(plate, lanes, request.view().frame(2), low, high, rest);
+    SpaceNulls nulls = new SpaceNulls(plate, lanes, request.view().frame(2), low, high, rest);
     return StoredField.spots(spots.orElseThrow(), nulls.run(), low, high);
   }
 
@@ -98,14 +96,14 @@ class FieldComputations {
     return subject instanceof FieldSubject.Lines lines && lines.turnDeg().isPresent();
   }
 
+  /** Strengths at the places of a frame [T], for the ground of a picture; some milliseconds. */
+  double[] strengths(FieldRequest request, Frame frame, boolean inPlane) {
+    return grid(request, request.plate(), frame, done -> {}).strengths(inPlane);
+  }
+
   private FieldGrid grid(
-      FieldRequest request, PlateField plate, FieldSubject.Strength map, DoubleConsumer progress) {
-    return FieldGrid.of(
-        plate.sources(),
-        lanes,
-        request.view().frame(map.side()),
-        request.view().surface(plate),
-        progress);
+      FieldRequest request, PlateField plate, Frame frame, DoubleConsumer progress) {
+    return FieldGrid.of(plate.sources(), lanes, frame, request.view().surface(plate), progress);
   }
 
   private WeakSpotSearch.Found spots(

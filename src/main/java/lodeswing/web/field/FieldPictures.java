@@ -65,8 +65,7 @@ final class FieldPictures {
               .toList();
       bands.add(new FieldPicture.Band(Numbers.shortest(level) + " mT", borders));
     }
-    String title =
-        inPlane ? "the field's part in the plane" : "how strong the field is";
+    String title = inPlane ? "the field's part in the plane" : "how strong the field is";
     return draw(
         title, sentence, new FieldPicture.Ground.Bands(bands), signs(spots, inPlane), plan());
   }
@@ -97,12 +96,12 @@ final class FieldPictures {
   }
 
   /** Lines in the plan or in an upright cut. */
-  Drawing lines(
-      List<FieldLine> lines, Optional<WeakSpotSearch.Found> spots, String sentence) {
+  Drawing lines(List<FieldLine> lines, Optional<WeakSpotSearch.Found> spots, String sentence) {
     double[] strengths =
         lines.stream()
             .flatMapToDouble(
-                line -> java.util.stream.IntStream.range(0, line.count()).mapToDouble(line::strength))
+                line ->
+                    java.util.stream.IntStream.range(0, line.count()).mapToDouble(line::strength))
             .sorted()
             .toArray();
     double low = strengths.length == 0 ? 0 : strengths[strengths.length * 2 / 5];
@@ -129,8 +128,7 @@ final class FieldPictures {
   }
 
   /** Filings on paper. */
-  Drawing filings(
-      Filings.Strewn strewn, Optional<WeakSpotSearch.Found> spots, String sentence) {
+  Drawing filings(Filings.Strewn strewn, Optional<WeakSpotSearch.Found> spots, String sentence) {
     List<List<Points>> strokes = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (int n = 0; n < strewn.count(); n++) {
       double[] x = new double[3];
@@ -198,8 +196,10 @@ final class FieldPictures {
   private static double halfAcross(PlacedMagnet placed, CutPlane cut, double beside) {
     Magnet magnet = placed.magnet();
     if (magnet instanceof Block block) {
-      double cos = Math.abs(Math.cos(placed.turn()) * cut.cos() + Math.sin(placed.turn()) * cut.sin());
-      double sin = Math.abs(Math.cos(placed.turn()) * cut.sin() - Math.sin(placed.turn()) * cut.cos());
+      double cos =
+          Math.abs(Math.cos(placed.turn()) * cut.cos() + Math.sin(placed.turn()) * cut.sin());
+      double sin =
+          Math.abs(Math.cos(placed.turn()) * cut.sin() - Math.sin(placed.turn()) * cut.cos());
       double along = cos > 0 ? block.length() / 2 / cos : Double.POSITIVE_INFINITY;
       double across = sin > 0 ? block.width() / 2 / sin : Double.POSITIVE_INFINITY;
       double reach = block.length() / 2 * sin + block.width() / 2 * cos;
@@ -256,8 +256,7 @@ final class FieldPictures {
     if (found.isPresent()) {
       List<WeakSpot> spots = inPlane ? found.get().inPlane() : found.get().whole();
       for (WeakSpot spot : spots) {
-        signs.add(
-            new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind())));
+        signs.add(new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind())));
       }
     }
     return signs;

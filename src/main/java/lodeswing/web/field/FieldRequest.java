@@ -46,8 +46,7 @@ record FieldRequest(LayoutDocument layout, FieldView view, FieldSubject subject)
   double evaluations() {
     double sources = 0;
     for (PlacedMagnet placed : bench().magnets()) {
-      sources +=
-          placed.magnet() instanceof Block ? BLOCK : placed.magnet() instanceof Ring ? 2 : 1;
+      sources += placed.magnet() instanceof Block ? BLOCK : placed.magnet() instanceof Ring ? 2 : 1;
     }
     return sources * (bench().backing().isPresent() ? 2 : 1) * subject.points(view.halfWidth());
   }
@@ -75,8 +74,7 @@ record FieldRequest(LayoutDocument layout, FieldView view, FieldSubject subject)
                   "?side",
                   asked
                       + "; lower it to "
-                      + (int)
-                          (((FieldSubject.Strength) subject).side() * Math.sqrt(share)));
+                      + (int) (((FieldSubject.Strength) subject).side() * Math.sqrt(share)));
           case "lines" ->
               new Fault(
                   "?apartMm",

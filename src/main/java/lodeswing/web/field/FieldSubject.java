@@ -69,8 +69,7 @@ sealed interface FieldSubject {
 
     @Override
     public List<String> words() {
-      return List.of(
-          Integer.toString(side), inPlane ? "plane" : "whole", Boolean.toString(spots));
+      return List.of(Integer.toString(side), inPlane ? "plane" : "whole", Boolean.toString(spots));
     }
 
     @Override

@@ -31,9 +31,7 @@ record FieldView(double x, double y, double halfWidth, Optional<Double> zMm) {
         Double.parseDouble(words.get(0)),
         Double.parseDouble(words.get(1)),
         Double.parseDouble(words.get(2)),
-        words.get(3).equals("path")
-            ? Optional.empty()
-            : Optional.of(Double.valueOf(words.get(3))));
+        words.get(3).equals("path") ? Optional.empty() : Optional.of(Double.valueOf(words.get(3))));
   }
 
   /** All of it in words. */

@@ -122,8 +122,7 @@ final class FieldWords {
 
   /** Whether neighbouring magnets are like or unlike. */
   private String between() {
-    long north =
-        request.bench().magnets().stream().filter(m -> m.poleUp().sign() > 0).count();
+    long north = request.bench().magnets().stream().filter(m -> m.poleUp().sign() > 0).count();
     long south = request.bench().magnets().size() - north;
     if (north == 0 || south == 0) {
       return request.bench().magnets().size() == 1
@@ -168,8 +167,7 @@ final class FieldWords {
           + " has no part in the plane anywhere: it stands upright all over.";
     }
     long saddles = count(found.inPlane(), SpotKind.SADDLE);
-    long poles =
-        count(found.inPlane(), SpotKind.SOURCE) + count(found.inPlane(), SpotKind.SINK);
+    long poles = count(found.inPlane(), SpotKind.SOURCE) + count(found.inPlane(), SpotKind.SINK);
     long zeros = found.inPlane().stream().filter(s -> s.kind() != SpotKind.MINIMUM).count();
     String whole =
         found.whole().stream()
@@ -192,7 +190,7 @@ final class FieldWords {
         + saddles
         + (saddles == 1 ? " saddle and " : " saddles and ")
         + poles
-        + (poles == 1 ? " where it" : " where it")
+        + " where it"
         + " stands upright."
         + whole
         + " "
@@ -227,7 +225,8 @@ final class FieldWords {
           case SINK -> "Pole " + at + ": the field stands upright and runs in from all sides.";
           case SPIRAL -> "Spiral " + at + ": the field winds about it.";
           case CENTRE -> "Centre " + at + ": the field goes round it.";
-          case LINE -> "One place " + at + " of a line on which the field has no part in the plane.";
+          case LINE ->
+              "One place " + at + " of a line on which the field has no part in the plane.";
           case MINIMUM ->
               "Least "
                   + (inPlane ? "part in the plane " : "strength ")
@@ -256,22 +255,22 @@ final class FieldWords {
   String space(SpaceNull one) {
     return String.format(
         Locale.ROOT,
-        "No field at all %s at %s and %.2f mm over the plate: it %s along the spine and %s to all"
-            + " sides across it.",
+        "No field at all %s at %s and %.2f mm over the plate: round it the field %s along the spine"
+            + " and %s all sides across it.",
         neighbours.words(one.x(), one.y()),
         place(one.x(), one.y()),
         one.z() * MILLI,
         one.index() > 0 ? "leaves" : "comes in",
-        one.index() > 0 ? "comes in from" : "leaves").replace("comes in from to", "comes in from");
+        one.index() > 0 ? "comes in from" : "leaves to");
   }
 
   /** Whether the count in space holds. */
   String spaceCount(SpaceNulls.Found nulls) {
     return nulls.agrees()
-        ? "Their indices sum up to "
+        ? "the indices of places without any field sum up to "
             + nulls.indexSum()
             + " as often as the field covers all directions over the box's surface."
-        : "Their indices sum up to "
+        : "the indices of places without any field sum up to "
             + nulls.indexSum()
             + " but the field covers all directions "
             + nulls.covers()

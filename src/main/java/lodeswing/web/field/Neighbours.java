@@ -83,9 +83,7 @@ final class Neighbours {
     boolean alike = near.stream().map(this::pole).distinct().count() == 1;
     String last = name(near.get(near.size() - 1));
     String others =
-        near.subList(0, near.size() - 1).stream()
-            .map(this::name)
-            .collect(Collectors.joining(", "));
+        near.subList(0, near.size() - 1).stream().map(this::name).collect(Collectors.joining(", "));
     return "between "
         + others
         + " and "

@@ -44,14 +44,12 @@ final class StoredField {
     this.figure = figure;
   }
 
-  static StoredField map(
-      Optional<WeakSpotSearch.Found> spots, FieldGrid grid, boolean inPlane) {
-    double[] strengths = new double[grid.frame().count()];
-    for (int i = 0; i < strengths.length; i++) {
-      strengths[i] = grid.strength(i, inPlane);
-    }
+  static StoredField map(Optional<WeakSpotSearch.Found> spots, FieldGrid grid, boolean inPlane) {
     return new StoredField(
-        spots, new double[][] {strengths, new double[0], new double[0]}, new int[0], 0);
+        spots,
+        new double[][] {grid.strengths(inPlane), new double[0], new double[0]},
+        new int[0],
+        0);
   }
 
   static StoredField lines(
@@ -158,8 +156,7 @@ final class StoredField {
               first[at + 5],
               first[at + 6]));
     }
-    return new SpaceNulls.Found(
-        nulls, nulls.stream().mapToInt(SpaceNull::index).sum(), counts[0]);
+    return new SpaceNulls.Found(nulls, nulls.stream().mapToInt(SpaceNull::index).sum(), counts[0]);
   }
 
   /** Heights between which those were looked for [m]. */
@@ -191,8 +188,7 @@ final class StoredField {
     return bytes.toByteArray();
   }
 
-  private static void write(DataOutputStream out, WeakSpotSearch.Found found)
-      throws IOException {
+  private static void write(DataOutputStream out, WeakSpotSearch.Found found) throws IOException {
     for (List<WeakSpot> list : List.of(found.inPlane(), found.whole())) {
       out.writeInt(list.size());
       for (WeakSpot spot : list) {
