@@ -295,7 +295,7 @@ public final class FieldFigure {
       FieldPicture.Sign sign = spot.sign();
       double x = sheet.pixelX(spot.x());
       double y = sheet.pixelY(spot.y());
-      if (sign == FieldPicture.Sign.NODE) {
+      if (sign == FieldPicture.Sign.POLE) {
         // Light below dark, to be seen on any ground.
         shapes.add(
             new Shape.Symbol(
@@ -314,10 +314,13 @@ public final class FieldFigure {
 
   private List<Shape> numbers() {
     List<Shape> shapes = new ArrayList<>();
-    if (picture.spots().size() > MOST_NUMBERS) {
+    // A spot over a magnet goes by that magnet's name.
+    List<FieldPicture.Spot> numbered =
+        picture.spots().stream().filter(s -> s.sign() != FieldPicture.Sign.POLE).toList();
+    if (numbered.size() > MOST_NUMBERS) {
       return shapes;
     }
-    for (FieldPicture.Spot spot : picture.spots()) {
+    for (FieldPicture.Spot spot : numbered) {
       String words = Integer.toString(spot.number());
       Footprint mark =
           new Footprint.Round(

@@ -132,8 +132,10 @@ public record FieldPicture(
   public enum Sign {
     /** The field in the plane comes from two sides and leaves to two. */
     SADDLE(Mark.CROSS, 11, "weak spot: the field comes in from two sides and leaves to two"),
-    /** It runs away, or in, on all sides. */
-    NODE(Mark.DISC, 19, "weak spot in the plane: the field stands upright, as over a pole"),
+    /** It runs away, or in, on all sides, off the magnets. */
+    NODE(Mark.DISC, 9, "weak spot: the field runs away, or in, on all sides"),
+    /** The same over a magnet, as a ring about its pole's sign. */
+    POLE(Mark.DISC, 19, "weak in the plane: over this pole the field stands upright"),
     /** It turns round. */
     TURN(Mark.HEXAGON, 12, "weak spot: the field turns round it"),
     /** A line of zeros. */
@@ -166,7 +168,7 @@ public record FieldPicture(
     /** A ring is seen round a pole's sign; the others are filled. */
     Style style() {
       Stroke line = Stroke.solid(Tint.Role.PAPER, 1.2);
-      return this == NODE
+      return this == POLE
           ? Style.outlined(Stroke.solid(Tint.Role.SEALED, 2))
           : Style.of(Tint.Role.SEALED, line);
     }

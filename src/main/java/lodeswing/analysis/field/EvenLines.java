@@ -28,6 +28,9 @@ public final class EvenLines {
   private static final int LONGEST = 4_000;
   private static final double ALMOST = 1 - 1e-9;
 
+  /** Cosine of the angle within which a seed lies ahead. */
+  private static final double HOMEWARD = 0.9;
+
   private final PlaneField field;
   private final Frame window;
   private final double apart;
@@ -164,7 +167,7 @@ public final class EvenLines {
       double step = apart / STEPS_PER_DISTANCE;
       LineStepper stepper = new LineStepper(field, u[0], v[0], step, forwards, weakest);
       double last = 0;
-      while (count < LONGEST && stepper.step()) {
+      while (count < LONGEST - 1 && stepper.step()) {
         double pu = stepper.u();
         double pv = stepper.v();
         last += Math.hypot(pu - u[count - 1], pv - v[count - 1]);
@@ -172,7 +175,8 @@ public final class EvenLines {
           addEdge(pu, pv, stepper.strength());
           return false;
         }
-        if (last > 3 * apart && Math.hypot(pu - u[0], pv - v[0]) < step) {
+        if (last > 3 * apart && comesHome(stepper)) {
+          add(pu, pv, stepper.strength(), last);
           add(u[0], v[0], strength[0], last);
           return true;
         }
@@ -182,6 +186,15 @@ public final class EvenLines {
         add(pu, pv, stepper.strength(), last);
       }
       return false;
+    }
+
+    /** Whether the seed lies close ahead. */
+    private boolean comesHome(LineStepper stepper) {
+      double du = u[0] - stepper.u();
+      double dv = v[0] - stepper.v();
+      double distance = Math.hypot(du, dv);
+      return distance < NEAREST * apart
+          && du * stepper.du() + dv * stepper.dv() > HOMEWARD * distance;
     }
 
     private boolean meetsItself(

@@ -269,8 +269,11 @@ public final class Filings {
         places[6 * held + 4 * side] = x[i] + way * (follows ? fx / size : c);
         places[6 * held + 4 * side + 1] = y[i] + way * (follows ? fy / size : s);
       }
+      boolean whole =
+          window.holds(places[6 * held], places[6 * held + 1])
+              && window.holds(places[6 * held + 4], places[6 * held + 5]);
       widths[held] = width;
-      held++;
+      held += whole ? 1 : 0;
     }
     return new Strewn(Arrays.copyOf(places, 6 * held), Arrays.copyOf(widths, held), held, weak);
   }

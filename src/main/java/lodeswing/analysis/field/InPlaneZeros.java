@@ -19,7 +19,8 @@ final class InPlaneZeros {
   private static final int MOST_STEPS = 40;
   private static final double SINGULAR = 1e-7;
   private static final double SAME_PLACE = 1e-3;
-  private static final double WIDENING = 0.5;
+  private static final double WIDENING = 0.2;
+  private static final double FARTHEST = 3;
   private static final double TURNING = 1e-3;
 
   private final SurfaceField field;
@@ -113,10 +114,12 @@ final class InPlaneZeros {
       x += share * step[0];
       y += share * step[1];
       System.arraycopy(there, 0, here, 0, 3);
+      if (Math.hypot(x - startX, y - startY) > FARTHEST * size) {
+        return;
+      }
     }
     boolean zero = Math.hypot(here[0], here[1]) <= 1e-10 * scale;
-    boolean near = Math.hypot(x - startX, y - startY) < 3 * size;
-    if (zero && near && frame.holds(x, y)) {
+    if (zero && frame.holds(x, y)) {
       field.slopes(x, y, slopes);
       Zero place = new Zero(x, y, kind());
       if (found.stream().noneMatch(one -> distance(one, place) < SAME_PLACE * size)) {

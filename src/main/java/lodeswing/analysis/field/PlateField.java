@@ -56,6 +56,6 @@ public record PlateField(BenchLayout layout, MagnetArray magnets, FieldSources s
 
   /** The field along a surface as a function of the plan. */
   public SurfaceField along(Surface surface) {
-    return new SurfaceField(magnets, surface, detail());
+    return new SurfaceField(sources, surface, detail());
   }
 }

@@ -77,6 +77,9 @@ public final class SpaceNulls {
   /** Searches. */
   public Found run() {
     Found found = new Found(List.of(), 0, 0);
+    if (plate.sources().count() == 0) {
+      return found;
+    }
     for (int[] sides : SIDES) {
       found = search(sides[0], sides[1]);
       if (found.agrees()) {
@@ -138,7 +141,7 @@ public final class SpaceNulls {
     double[] p = start.clone();
     double[] b = new double[3];
     double[] next = new double[3];
-    plate.magnets().field(p[0], p[1], p[2], b);
+    plate.sources().field(p[0], p[1], p[2], b);
     double begun = size(b);
     for (int n = 0; n < MOST_STEPS; n++) {
       double[] step = Linear.solved(slopes(p), b);
@@ -151,7 +154,7 @@ public final class SpaceNulls {
       boolean weaker = false;
       while (!weaker && share > 1e-4) {
         plate
-            .magnets()
+            .sources()
             .field(p[0] - share * step[0], p[1] - share * step[1], p[2] - share * step[2], next);
         weaker = size(next) < before;
         share *= weaker ? 1 : 0.5;
@@ -193,7 +196,7 @@ public final class SpaceNulls {
         if (n != 0) {
           double[] q = p.clone();
           q[j] += n * h;
-          plate.magnets().field(q[0], q[1], q[2], b);
+          plate.sources().field(q[0], q[1], q[2], b);
           double weight = (Math.abs(n) == 1 ? 8.0 : -1.0) / (12 * h) * Math.signum(n);
           for (int i = 0; i < 3; i++) {
             slopes[i][j] += weight * b[i];

@@ -106,7 +106,7 @@ public final class WeakSpotSearch {
     double most = most(whole);
     double mostInPlane = most(inPlane);
     if (!(mostInPlane > NOTHING * most)) {
-      List<WeakSpot> minima = most > 0 ? minima(frame, whole, false, field) : List.of();
+      List<WeakSpot> minima = most > 0 ? minima(frame, whole, false, field, List.of()) : List.of();
       return new Found(List.of(), minima, 0, OptionalInt.empty(), true, side);
     }
     List<InPlaneZeros.Zero> zeros = new InPlaneZeros(field, grid, mostInPlane).find();
@@ -118,19 +118,15 @@ public final class WeakSpotSearch {
       spots.add(new WeakSpot(zero.kind(), zero.x(), zero.y(), height, 0, b[2], Optional.empty()));
     }
     int sum = spots.stream().mapToInt(spot -> spot.kind().index()).sum();
-    for (WeakSpot minimum : minima(frame, inPlane, true, field)) {
-      double apart = 2 * Math.max(frame.stepX(), frame.stepY());
-      boolean known =
-          spots.stream()
-              .anyMatch(s -> Math.hypot(s.x() - minimum.x(), s.y() - minimum.y()) < apart);
-      boolean onLine = minimum.strength() < 1e-6 * mostInPlane;
-      if (!known && !onLine) {
+    for (WeakSpot minimum : minima(frame, inPlane, true, field, List.copyOf(spots))) {
+      // Along a line of zeros every place of the grid may seem least.
+      if (minimum.strength() > 1e-6 * mostInPlane) {
         spots.add(minimum);
       }
     }
     progress.accept(0.7);
     OptionalInt turns = new Turning(field, NOTHING * mostInPlane).alongEdge(frame);
-    List<WeakSpot> wholeSpots = minima(frame, whole, false, field);
+    List<WeakSpot> wholeSpots = minima(frame, whole, false, field, List.of());
     progress.accept(0.8);
     return new Found(
         zoned(frame, inPlane, true, spots),
@@ -145,27 +141,31 @@ public final class WeakSpotSearch {
     return Arrays.stream(strengths).filter(Double::isFinite).max().orElse(0);
   }
 
-  /** Places of the grid weaker than all eight about them, refined. */
+  /** Places of the grid weaker than all eight about them, refined; not those next to known ones. */
   private List<WeakSpot> minima(
-      Frame frame, double[] strengths, boolean inPlane, SurfaceField field) {
+      Frame frame, double[] strengths, boolean inPlane, SurfaceField field, List<WeakSpot> known) {
     List<WeakSpot> found = new ArrayList<>();
     double scale = most(strengths);
     var descent = new StrengthDescent(field, inPlane, frame);
     for (int row = 1; row < frame.rows() - 1; row++) {
       for (int column = 1; column < frame.columns() - 1; column++) {
-        if (isLeast(frame, strengths, row * frame.columns() + column)) {
+        double x = frame.x(column);
+        double y = frame.y(row);
+        if (isLeast(frame, strengths, row * frame.columns() + column)
+            && !anyNear(known, x, y, 2 * frame.stepX())) {
           descent
-              .from(frame.x(column), frame.y(row), scale)
-              .filter(
-                  spot ->
-                      found.stream()
-                          .noneMatch(
-                              s -> Math.hypot(s.x() - spot.x(), s.y() - spot.y()) < frame.stepX()))
+              .from(x, y, scale)
+              .filter(spot -> !anyNear(known, spot.x(), spot.y(), 2 * frame.stepX()))
+              .filter(spot -> !anyNear(found, spot.x(), spot.y(), frame.stepX()))
               .ifPresent(found::add);
         }
       }
     }
     return found;
+  }
+
+  private static boolean anyNear(List<WeakSpot> spots, double x, double y, double distance) {
+    return spots.stream().anyMatch(s -> Math.hypot(s.x() - x, s.y() - y) < distance);
   }
 
   private static boolean isLeast(Frame frame, double[] strengths, int at) {

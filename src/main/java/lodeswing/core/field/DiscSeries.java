@@ -19,12 +19,22 @@ public final class DiscSeries {
   static final double FAR = 2.5;
 
   private static final int MOST = 22;
-  private static final double LEFT_OUT = Math.log(1e-17);
+
+  /** Greatest (a/r)^2 for which so many terms do. */
+  private static final double[] ENOUGH = enough();
 
   private final double[] evenMoments = new double[MOST + 1];
   private final double[] slopeMoments = new double[MOST + 1];
   private final double[][] even = new double[3][MOST + 2];
   private final double[][] slope = new double[3][MOST + 2];
+
+  private static double[] enough() {
+    double[] enough = new double[MOST];
+    for (int terms = 2; terms < MOST; terms++) {
+      enough[terms] = StrictMath.pow(1e-17, 1.0 / terms);
+    }
+    return enough;
+  }
 
   /**
    * The series of a shape.
@@ -72,7 +82,47 @@ public final class DiscSeries {
    * @param q greatest (a/r)^2, below 1/6
    */
   static int terms(double q) {
-    return (int) Math.max(2, Math.min(MOST, Math.ceil(LEFT_OUT / Math.log(q))));
+    int terms = 2;
+    while (terms < MOST && q > ENOUGH[terms]) {
+      terms++;
+    }
+    return terms;
+  }
+
+  /**
+   * Adds the field at a single point, seen from the disc's centre.
+   *
+   * @param r2 square of its distance [m^2]
+   * @param squared square of the circumscribed radius [m^2]
+   * @param factor the remanence, signed [T]
+   */
+  void addAt(double x, double y, double z, double r2, double squared, double factor, double[] b) {
+    double q = squared / r2;
+    double qu = q * z * z / r2;
+    double qq = q * q;
+    double evenLast = 0;
+    double evenBefore = 0;
+    double slopeLast = 0;
+    double slopeBefore = 0;
+    for (int term = terms(q); term > 0; term--) {
+      double nextEven =
+          (even[0][term] * qu + even[1][term] * q) * evenLast
+              + evenMoments[term]
+              + even[2][term + 1] * qq * evenBefore;
+      evenBefore = evenLast;
+      evenLast = nextEven;
+      double nextSlope =
+          (slope[0][term] * qu + slope[1][term] * q) * slopeLast
+              + slopeMoments[term]
+              + slope[2][term + 1] * qq * slopeBefore;
+      slopeBefore = slopeLast;
+      slopeLast = nextSlope;
+    }
+    double strength = factor * Math.sqrt(q);
+    double across = strength * 3 * q * slopeLast * z / r2;
+    b[0] += across * x;
+    b[1] += across * y;
+    b[2] += strength * ((1.5 * qu - 0.5 * q) * evenLast + firstGamma() * qq * evenBefore);
   }
 
   /** Moment of a term of Bz. */

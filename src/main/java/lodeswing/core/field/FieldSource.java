@@ -2,6 +2,7 @@ package lodeswing.core.field;
 
 import static lodeswing.core.field.FieldSlots.POINTS;
 
+import lodeswing.core.magnet.Disc;
 import lodeswing.core.magnet.PlacedSource;
 
 /** A source of field as a block of points meets it. */
@@ -11,12 +12,28 @@ sealed interface FieldSource {
   void add(FieldLanes lanes, PointBox box);
 
   /**
+   * Adds its flux density at a single point.
+   *
+   * @param b receives the sum, x, y, z [T]
+   * @param work three numbers to work with
+   */
+  void addAt(double px, double py, double pz, double[] b, double[] work);
+
+  /**
    * A disc.
    *
    * @param factor its remanence [T], negative where its south pole is up or where it is a hole
+   * @param unit the same disc with a remanence of 1 T, for single points near it
    */
   record Round(
-      double x, double y, double z, double radius, double half, double factor, DiscSeries series)
+      double x,
+      double y,
+      double z,
+      double radius,
+      double half,
+      double factor,
+      DiscSeries series,
+      Disc unit)
       implements FieldSource {
 
     /** Least complementary moduli for which so many means do, see {@link #means}. */
@@ -58,6 +75,23 @@ sealed interface FieldSource {
           lanes.takeTerm(series, term);
         }
         lanes.addFar(factor, border);
+      }
+    }
+
+    @Override
+    public void addAt(double px, double py, double pz, double[] b, double[] work) {
+      double dx = px - x;
+      double dy = py - y;
+      double dz = pz - z;
+      double r2 = dx * dx + dy * dy + dz * dz;
+      double squared = radius * radius + half * half;
+      if (r2 > DiscSeries.FAR * DiscSeries.FAR * squared) {
+        series.addAt(dx, dy, dz, r2, squared, factor, b);
+        return;
+      }
+      unit.field(dx, dy, dz, work);
+      for (int i = 0; i < 3; i++) {
+        b[i] += factor * work[i];
       }
     }
 
@@ -106,6 +140,23 @@ sealed interface FieldSource {
       lanes.locate(x, y, z);
       lanes.addDipole(strength, radius * radius, inside);
     }
+
+    @Override
+    public void addAt(double px, double py, double pz, double[] b, double[] work) {
+      double dx = px - x;
+      double dy = py - y;
+      double dz = pz - z;
+      double r2 = dx * dx + dy * dy + dz * dz;
+      if (r2 < radius * radius) {
+        b[2] += inside;
+        return;
+      }
+      double w = strength / (r2 * Math.sqrt(r2));
+      double along = 3 * dz / r2 * w;
+      b[0] += along * dx;
+      b[1] += along * dy;
+      b[2] += along * dz - w;
+    }
   }
 
   /** A source whose formula has logarithms and angles, one point after the other. */
@@ -120,6 +171,14 @@ sealed interface FieldSource {
         s[FieldSlots.BX + i] += b[0];
         s[FieldSlots.BY + i] += b[1];
         s[FieldSlots.BZ + i] += b[2];
+      }
+    }
+
+    @Override
+    public void addAt(double px, double py, double pz, double[] b, double[] work) {
+      source.field(px, py, pz, work);
+      for (int i = 0; i < 3; i++) {
+        b[i] += work[i];
       }
     }
   }

@@ -66,7 +66,8 @@ public final class FieldSources {
         radius,
         half,
         source.sign() * remanence,
-        series.computeIfAbsent(cosine, DiscSeries::new));
+        series.computeIfAbsent(cosine, DiscSeries::new),
+        new Disc(radius, 2 * half, 1));
   }
 
   private static FieldSource point(PlacedSource source, double radius, double inside) {
@@ -83,6 +84,22 @@ public final class FieldSources {
   /** How many there are, a ring counting twice. */
   public int count() {
     return list.size();
+  }
+
+  /**
+   * Flux density at a single point, equal to {@link MagnetArray#field} but for rounding and several
+   * times as fast, since a series takes no more terms than its distance needs.
+   *
+   * @param b receives x, y and z [T]
+   */
+  public void field(double x, double y, double z, double[] b) {
+    double[] work = new double[3];
+    b[0] = 0;
+    b[1] = 0;
+    b[2] = 0;
+    for (FieldSource source : list) {
+      source.addAt(x, y, z, b, work);
+    }
   }
 
   /** All of them. */

@@ -4,12 +4,12 @@ package lodeswing.core.field;
  * Follows a line of a plane field by its length: du/ds = F/|F|.
  *
  * <p>The classical Runge-Kutta scheme of order 4 (W. Kutta, Z. Math. Phys. 46 (1901) 435), its step
- * halved until the line turns by less than a quarter of a radian over it, so that the error of a
- * step is some 1e-6 of its length. Belongs to one thread.
+ * halved until the line turns by less than a seventh of a radian over it, so that the error of a
+ * step is some 1e-7 of its length. Belongs to one thread.
  */
 public final class LineStepper {
 
-  private static final double COSINE_OF_TURN = StrictMath.cos(0.25);
+  private static final double COSINE_OF_TURN = StrictMath.cos(0.14);
   private static final double LEAST_SHARE = 1.0 / 64;
 
   private final PlaneField field;

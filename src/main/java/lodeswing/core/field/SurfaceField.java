@@ -1,7 +1,5 @@
 package lodeswing.core.field;
 
-import lodeswing.core.magnet.MagnetArray;
-
 /**
  * The flux density along a surface as a function of the plan, with its slopes.
  *
@@ -13,7 +11,7 @@ public final class SurfaceField {
 
   private static final double STEP = 1e-3;
 
-  private final MagnetArray magnets;
+  private final FieldSources sources;
   private final Surface surface;
   private final double step;
   private final double[] near = new double[3];
@@ -23,8 +21,8 @@ public final class SurfaceField {
    *
    * @param detail least detail of the field [m]
    */
-  public SurfaceField(MagnetArray magnets, Surface surface, double detail) {
-    this.magnets = magnets;
+  public SurfaceField(FieldSources sources, Surface surface, double detail) {
+    this.sources = sources;
     this.surface = surface;
     this.step = STEP * detail;
   }
@@ -36,7 +34,7 @@ public final class SurfaceField {
 
   /** Flux density above a place of the plan [T]; NaN where the surface has none. */
   public void at(double x, double y, double[] b) {
-    magnets.field(x, y, surface.height(x, y), b);
+    sources.field(x, y, surface.height(x, y), b);
   }
 
   /**

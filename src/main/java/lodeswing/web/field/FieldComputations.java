@@ -134,7 +134,7 @@ class FieldComputations {
       EvenLines even =
           new EvenLines(
               (x, y, out) -> {
-                plate.magnets().field(x, y, surface.height(x, y), b);
+                plate.sources().field(x, y, surface.height(x, y), b);
                 out[0] = b[0];
                 out[1] = b[1];
               },
@@ -153,7 +153,7 @@ class FieldComputations {
     EvenLines even =
         new EvenLines(
             (s, z, out) -> {
-              plate.magnets().field(cut.x(s), cut.y(s), z, b);
+              plate.sources().field(cut.x(s), cut.y(s), z, b);
               out[0] = cut.part(b);
               out[1] = b[2];
             },
@@ -165,7 +165,7 @@ class FieldComputations {
     double out = 0;
     for (FieldLine line : drawn) {
       for (int i = 0; i < line.count(); i += 4) {
-        plate.magnets().field(cut.x(line.u(i)), cut.y(line.u(i)), line.v(i), b);
+        plate.sources().field(cut.x(line.u(i)), cut.y(line.u(i)), line.v(i), b);
         double size = Math.sqrt(b[0] * b[0] + b[1] * b[1] + b[2] * b[2]);
         out = size > 0 ? Math.max(out, Math.abs(cut.across(b)) / size) : out;
       }

@@ -250,22 +250,23 @@ final class FieldPictures {
         : "Poles up: " + String.join(", ", poles) + (more > 0 ? " and " + more + " more." : ".");
   }
 
-  private static List<FieldPicture.Spot> signs(
-      Optional<WeakSpotSearch.Found> found, boolean inPlane) {
+  private List<FieldPicture.Spot> signs(Optional<WeakSpotSearch.Found> found, boolean inPlane) {
     List<FieldPicture.Spot> signs = new ArrayList<>();
     if (found.isPresent()) {
       List<WeakSpot> spots = inPlane ? found.get().inPlane() : found.get().whole();
       for (WeakSpot spot : spots) {
-        signs.add(new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind())));
+        boolean over = words.neighbours().over(spot.x(), spot.y()).isPresent();
+        signs.add(
+            new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind(), over)));
       }
     }
     return signs;
   }
 
-  private static FieldPicture.Sign sign(SpotKind kind) {
+  private static FieldPicture.Sign sign(SpotKind kind, boolean over) {
     return switch (kind) {
       case SADDLE -> FieldPicture.Sign.SADDLE;
-      case SOURCE, SINK -> FieldPicture.Sign.NODE;
+      case SOURCE, SINK -> over ? FieldPicture.Sign.POLE : FieldPicture.Sign.NODE;
       case SPIRAL, CENTRE -> FieldPicture.Sign.TURN;
       case LINE -> FieldPicture.Sign.LINE;
       case MINIMUM -> FieldPicture.Sign.LEAST;

@@ -35,8 +35,7 @@ class FilingsTest {
       PLATE.magnets().field(all.x(n, 1), all.y(n, 1), PAPER, b);
       double dx = all.x(n, 2) - all.x(n, 0);
       double dy = all.y(n, 2) - all.y(n, 0);
-      double cosine =
-          (dx * b[0] + dy * b[1]) / (Math.hypot(dx, dy) * Math.hypot(b[0], b[1]));
+      double cosine = (dx * b[0] + dy * b[1]) / (Math.hypot(dx, dy) * Math.hypot(b[0], b[1]));
       along += cosine > Math.cos(0.35) ? 1 : 0;
     }
     assertTrue(along > 0.95 * all.count(), along + " of " + all.count());

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Weak spots: where symmetry puts them, what kinds they have, and the count of Poincare and Hopf. */
+/**
+ * Weak spots: where symmetry puts them, what kinds they have, and the count of Poincare and Hopf.
+ */
 class WeakSpotSearchTest {
 
   private static final LaneProvider LANES = LaneProvider.choose();
@@ -49,7 +51,9 @@ class WeakSpotSearchTest {
     assertTrue(found.agrees());
   }
 
-  /** At height z the pair's potential falls as x/(x^2 + y^2 + z^2)^(5/2): two extrema, no saddle. */
+  /**
+   * At height z the pair's potential falls as x/(x^2 + y^2 + z^2)^(5/2): two extrema, no saddle.
+   */
   @Test
   void betweenTwoUnlikePolesLiesNone() {
     WeakSpotSearch.Found found = found(Plates.of(PUCK, TWO, Pole.NORTH, Pole.SOUTH), 0.01, 0.08);
@@ -61,7 +65,9 @@ class WeakSpotSearchTest {
     assertTrue(found.agrees());
   }
 
-  /** A square's middle is level in all directions at once; between two sides' magnets lie saddles. */
+  /**
+   * A square's middle is level in all directions at once; between two sides' magnets lie saddles.
+   */
   @Test
   void fourLikePolesHaveANodeInTheMiddleAndFourSaddlesOnTheAxes() {
     WeakSpotSearch.Found found = found(Plates.of(PUCK, FOUR, Pole.NORTH), 0.01, 0.08);
@@ -79,7 +85,9 @@ class WeakSpotSearchTest {
     assertTrue(found.agrees());
   }
 
-  /** On a dipole's axis Bz of another at the distance d is as 2 z^2 - d^2: none at z = d/sqrt(2). */
+  /**
+   * On a dipole's axis Bz of another at the distance d is as 2 z^2 - d^2: none at z = d/sqrt(2).
+   */
   @Test
   void twoAndFourEqualDipolesHaveTheirNullsWhereTheFormulaSays() {
     Dipole dipole = new Dipole(0.5);
@@ -87,8 +95,7 @@ class WeakSpotSearchTest {
     for (double[][] places : new double[][][] {TWO, FOUR}) {
       double distance = Math.hypot(places[0][0], places[0][1]);
       SpaceNulls.Found nulls =
-          new SpaceNulls(
-                  Plates.of(dipole, places, Pole.NORTH), LANES, window, 0.004, 0.09, f -> {})
+          new SpaceNulls(Plates.of(dipole, places, Pole.NORTH), LANES, window, 0.004, 0.09, f -> {})
               .run();
       List<SpaceNull> onAxis =
           nulls.nulls().stream().filter(n -> Math.hypot(n.x(), n.y()) < 1e-9).toList();

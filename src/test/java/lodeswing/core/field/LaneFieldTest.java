@@ -73,6 +73,8 @@ class LaneFieldTest {
     MagnetArray array = mixed();
     Random random = new Random(7);
     double[] expected = new double[3];
+    double[] single = new double[3];
+    FieldSources alone = new FieldSources(array);
     for (int block = 0; block < 200; block++) {
       double[][] p = places(random, 64, 0.1, spread);
       double[] b = field(array, SCALAR, p[0], p[1], p[2]);
@@ -81,8 +83,10 @@ class LaneFieldTest {
         double size =
             Math.sqrt(
                 expected[0] * expected[0] + expected[1] * expected[1] + expected[2] * expected[2]);
+        alone.field(p[0][i], p[1][i], p[2][i], single);
         for (int k = 0; k < 3; k++) {
           assertEquals(expected[k], b[3 * i + k], 1e-12 * size + 1e-14, "block " + block);
+          assertEquals(expected[k], single[k], 1e-12 * size + 1e-14, "block " + block);
         }
       }
     }

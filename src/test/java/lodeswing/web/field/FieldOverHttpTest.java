@@ -22,7 +22,10 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The field over HTTP, as a course site and a spreadsheet ask for it. */
+/**
+ * The field over HTTP, as a course site and a spreadsheet ask for it. Documents are read here to the
+ * digits of a float alone, single values in full.
+ */
 class FieldOverHttpTest {
 
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
@@ -54,19 +57,20 @@ class FieldOverHttpTest {
     double near = 15;
     double expected = -200 * (far / Math.hypot(12.5, far) - near / Math.hypot(12.5, near));
 
-    assertEquals(expected, told.getDouble("fieldMillitesla.z"), 1e-8);
+    assertEquals(expected, told.getDouble("fieldMillitesla.z"), 2e-6);
     assertEquals(0, told.getDouble("fieldMillitesla.x"), 1e-9);
-    assertEquals(-expected, told.getDouble("magnitudeMillitesla"), 1e-8);
+    assertEquals(-expected, told.getDouble("magnitudeMillitesla"), 2e-6);
     assertEquals("mT", told.getString("units.field"));
     assertEquals(
         told.getDouble("magnitudeMillitesla"),
         Double.parseDouble(get(field + "&format=text").asString()),
-        1e-9);
+        2e-6);
     assertEquals(expected, Double.parseDouble(get(field + "&value=z").asString()), 1e-8);
     get(field + "&value=z&decimal=comma").then().body(containsString(","));
     get(field + "&format=csv")
         .then()
-        .body(startsWith("x_mm,y_mm,z_mm,field_x_mT,field_y_mT,field_z_mT,magnitude_mT\r\n35,0,20,"));
+        .body(
+            startsWith("x_mm,y_mm,z_mm,field_x_mT,field_y_mT,field_z_mT,magnitude_mT\r\n35,0,20,"));
   }
 
   @Test
@@ -75,9 +79,8 @@ class FieldOverHttpTest {
     JsonPath near = get(base + "/field?x=45&y=0&gapMm=20").jsonPath();
     JsonPath far = get(base + "/field?x=45&y=0&gapMm=35").jsonPath();
 
-    assertEquals(15, far.getDouble("place.z") - near.getDouble("place.z"), 1e-6);
-    assertTrue(
-        near.getDouble("magnitudeMillitesla") > 1.5 * far.getDouble("magnitudeMillitesla"));
+    assertEquals(15, far.getDouble("place.z") - near.getDouble("place.z"), 1e-4);
+    assertTrue(near.getDouble("magnitudeMillitesla") > 1.5 * far.getDouble("magnitudeMillitesla"));
     assertTrue(near.getList("notes", String.class).get(0).contains("not of the magnet on the bob"));
   }
 
@@ -94,7 +97,7 @@ class FieldOverHttpTest {
     assertEquals("x_mm,y_mm,z_mm,field_mT", rows[0]);
     for (int i = 0; i < 81; i += 7) {
       String[] row = rows[i + 1].split(",");
-      assertEquals(strengths.get(i).doubleValue(), Double.parseDouble(row[3]), 1e-9);
+      assertEquals(strengths.get(i).doubleValue(), Double.parseDouble(row[3]), 2e-6);
       String point = base + "/field?x=" + row[0] + "&y=" + row[1] + "&z=" + row[2];
       assertEquals(
           Double.parseDouble(row[3]),
@@ -104,7 +107,7 @@ class FieldOverHttpTest {
     assertEquals(
         document.getDouble("mostMillitesla"),
         Double.parseDouble(get(map + "&value=most").asString()),
-        1e-9);
+        2e-6);
     JsonPath plane = get(map + "&part=plane").jsonPath();
     assertTrue(plane.getDouble("mostMillitesla") < document.getDouble("mostMillitesla"));
   }
@@ -145,8 +148,7 @@ class FieldOverHttpTest {
     assertTrue(plan.getString("method").contains("Jobard"));
     List<Map<String, Object>> lines = plan.getList("lines");
     assertTrue(lines.size() > 10);
-    assertEquals(
-        lines.size(), Integer.parseInt(get(path + "&value=count").asString()));
+    assertEquals(lines.size(), Integer.parseInt(get(path + "&value=count").asString()));
     JsonPath cut = get(path + "&cut=upright&turnDeg=0").jsonPath();
     // The x axis is the layout's mirror to a hundredth of a millimetre: the field stays in it.
     assertTrue(cut.getDouble("outOfCut") < 1e-3, cut.getString("outOfCut"));
@@ -164,11 +166,10 @@ class FieldOverHttpTest {
     assertEquals(4, Integer.parseInt(get(path + "&value=saddles").asString()));
     List<Map<String, Object>> spots = document.getList("inPlane");
     assertEquals(9, spots.size());
-    Map<String, Object> saddle =
-        spots.stream().filter(s -> s.get("kind").equals("saddle")).findFirst().orElseThrow();
-    assertTrue(saddle.get("sentence").toString().contains("like poles"));
-    assertEquals(2, ((List<?>) saddle.get("between")).size());
-    assertTrue(saddle.containsKey("zone"));
+    String saddle = "inPlane.find { it.kind == 'saddle' }.";
+    assertTrue(document.getString(saddle + "sentence").contains("like poles"));
+    assertEquals(2, document.getList(saddle + "between").size());
+    assertTrue(document.getDouble(saddle + "zone.areaMm2") > 1);
     String[] rows = get(path + "&format=csv").asString().split("\r\n");
     assertTrue(rows[0].startsWith("of,number,kind,index,x_mm"));
     assertEquals(
@@ -238,10 +239,7 @@ class FieldOverHttpTest {
         .statusCode(400)
         .body("errors.detail", hasItem(containsString("halfWidth")));
     get(base + "/field?x=0&y=0&z=-5&backing.topMm=-3").then().statusCode(400);
-    get(base + "/field?x=90000&y=0")
-        .then()
-        .statusCode(400)
-        .body("errors.pointer", hasItem("?z"));
+    get(base + "/field?x=90000&y=0").then().statusCode(400).body("errors.pointer", hasItem("?z"));
   }
 
   @Test
@@ -255,6 +253,8 @@ class FieldOverHttpTest {
     get(layout.getString("links.field")).then().statusCode(200);
     get(layout.getString("links.weakSpots") + "?wait=60").then().statusCode(200);
     JsonPath map = get(layout.getString("links.fieldMap") + "?side=9&wait=60").jsonPath();
-    assertEquals(map.getString("links.self"), get(map.getString("links.self")).jsonPath().getString("links.self"));
+    assertEquals(
+        map.getString("links.self"),
+        get(map.getString("links.self")).jsonPath().getString("links.self"));
   }
 }
