@@ -3,13 +3,11 @@ package lodeswing.web.field;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import lodeswing.analysis.field.FieldLine;
 import lodeswing.analysis.field.Filings;
 import lodeswing.analysis.field.LevelLines;
 import lodeswing.analysis.field.SpotKind;
 import lodeswing.analysis.field.WeakSpot;
-import lodeswing.analysis.field.WeakSpotSearch;
 import lodeswing.core.field.Frame;
 import lodeswing.core.magnet.Block;
 import lodeswing.core.magnet.Magnet;
@@ -41,11 +39,7 @@ final class FieldPictures {
 
   /** A map of strengths, of the whole field or of its part in the plane. */
   Drawing map(
-      double[] strengths,
-      Frame frame,
-      Optional<WeakSpotSearch.Found> spots,
-      boolean inPlane,
-      String sentence) {
+      double[] strengths, Frame frame, List<ShownSpot> spots, boolean inPlane, String sentence) {
     LevelLines lines = LevelLines.of(frame, strengths);
     List<FieldPicture.Band> bands = new ArrayList<>();
     double right = frame.left() + frame.width();
@@ -66,8 +60,7 @@ final class FieldPictures {
       bands.add(new FieldPicture.Band(Numbers.shortest(level) + " mT", borders));
     }
     String title = inPlane ? "the field's part in the plane" : "how strong the field is";
-    return draw(
-        title, sentence, new FieldPicture.Ground.Bands(bands), signs(spots, inPlane), plan());
+    return draw(title, sentence, new FieldPicture.Ground.Bands(bands), signs(spots), plan());
   }
 
   private static Points thinned(LevelLines.Ring ring, Frame frame) {
@@ -96,7 +89,7 @@ final class FieldPictures {
   }
 
   /** Lines in the plan or in an upright cut. */
-  Drawing lines(List<FieldLine> lines, Optional<WeakSpotSearch.Found> spots, String sentence) {
+  Drawing lines(List<FieldLine> lines, List<ShownSpot> spots, String sentence) {
     double[] strengths =
         lines.stream()
             .flatMapToDouble(
@@ -123,12 +116,12 @@ final class FieldPictures {
         cut ? "lines of the field, seen from the side" : "lines of the field, seen from above",
         sentence,
         new FieldPicture.Ground.Lines(drawn),
-        signs(spots, true),
+        signs(spots),
         cut ? upright() : plan());
   }
 
   /** Filings on paper. */
-  Drawing filings(Filings.Strewn strewn, Optional<WeakSpotSearch.Found> spots, String sentence) {
+  Drawing filings(Filings.Strewn strewn, List<ShownSpot> spots, String sentence) {
     List<List<Points>> strokes = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (int n = 0; n < strewn.count(); n++) {
       double[] x = new double[3];
@@ -143,7 +136,7 @@ final class FieldPictures {
         "what filings on paper show",
         sentence,
         new FieldPicture.Ground.Filings(strokes),
-        signs(spots, true),
+        signs(spots),
         plan());
   }
 
@@ -250,15 +243,13 @@ final class FieldPictures {
         : "Poles up: " + String.join(", ", poles) + (more > 0 ? " and " + more + " more." : ".");
   }
 
-  private List<FieldPicture.Spot> signs(Optional<WeakSpotSearch.Found> found, boolean inPlane) {
+  private List<FieldPicture.Spot> signs(List<ShownSpot> spots) {
     List<FieldPicture.Spot> signs = new ArrayList<>();
-    if (found.isPresent()) {
-      List<WeakSpot> spots = inPlane ? found.get().inPlane() : found.get().whole();
-      for (WeakSpot spot : spots) {
-        boolean over = words.neighbours().over(spot.x(), spot.y()).isPresent();
-        signs.add(
-            new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind(), over)));
-      }
+    for (ShownSpot shown : spots) {
+      WeakSpot spot = shown.spot();
+      boolean over = words.neighbours().over(spot.x(), spot.y()).isPresent();
+      signs.add(
+          new FieldPicture.Spot(spot.x(), spot.y(), signs.size() + 1, sign(spot.kind(), over)));
     }
     return signs;
   }

@@ -61,6 +61,10 @@ final class FieldShapes {
           .open()
           .required("number", NUMBER, "As pictures number it.")
           .required(
+              "of",
+              ChoiceShape.of("plane", "whole"),
+              "Of the part in the plane, or of the whole field.")
+          .required(
               "kind",
               ChoiceShape.of("saddle", "source", "sink", "spiral", "centre", "line", "minimum"),
               "What it is.")
@@ -165,7 +169,7 @@ final class FieldShapes {
           .optional("outOfCut", NUMBER, "Greatest share of the field that leaves that cut.")
           .required("apartMm", NUMBER, "Their distance.")
           .required("lines", new ListShape(LINE, 0, MOST), "The lines.")
-          .optional("weakSpots", SPOTS, "Weak spots of the part in the plane.")
+          .optional("weakSpots", SPOTS, "Weak spots that are marked.")
           .required("method", TEXT, "Source of the way they are laid.")
           .build();
 
@@ -176,7 +180,7 @@ final class FieldShapes {
           .required("seed", NUMBER, "Seed of their places.")
           .required("drawn", NUMBER, "How many lie along the field and are drawn.")
           .required("weakMillitesla", NUMBER, "Part in the paper at which half of them do.")
-          .optional("weakSpots", SPOTS, "Weak spots of the part in the paper.")
+          .optional("weakSpots", SPOTS, "Weak spots that are marked.")
           .build();
 
   /** Weak spots. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import lodeswing.analysis.field.SpaceNull;
 import lodeswing.analysis.field.SpaceNulls;
 import lodeswing.analysis.field.SpotKind;
@@ -278,14 +277,14 @@ final class FieldWords {
   }
 
   /** The weak spots that a picture marks, in a few sentences. */
-  String marked(Optional<WeakSpotSearch.Found> spots, boolean inPlane) {
-    if (spots.isEmpty() || spots.get().level() || bare()) {
+  String marked(List<ShownSpot> shown, boolean looked) {
+    if (!looked || bare()) {
       return "";
     }
-    List<WeakSpot> list = inPlane ? spots.get().inPlane() : spots.get().whole();
-    if (list.isEmpty()) {
+    if (shown.isEmpty()) {
       return "No weak spot lies in this window.";
     }
+    List<WeakSpot> list = shown.stream().map(ShownSpot::spot).toList();
     List<WeakSpot> free =
         list.stream().filter(s -> neighbours.over(s.x(), s.y()).isEmpty()).toList();
     List<String> told = new ArrayList<>();

@@ -41,15 +41,19 @@ final class FilingsAnswers {
     };
   }
 
+  private List<ShownSpot> shown() {
+    return ShownSpot.ofBoth(stored.spots(), words.neighbours());
+  }
+
   private String sentence() {
     return (words.filings(filings.count(), filings.weak())
             + " "
-            + words.marked(stored.spots(), true))
+            + words.marked(shown(), subject.spots()))
         .strip();
   }
 
   private Drawing drawing() {
-    return new FieldPictures(request, words).filings(filings, stored.spots(), sentence());
+    return new FieldPictures(request, words).filings(filings, shown(), sentence());
   }
 
   private Reply cell(String value, QueryParameters query) {
@@ -66,10 +70,9 @@ final class FilingsAnswers {
     members.put("seed", (double) subject.seed());
     members.put("drawn", (double) filings.count());
     members.put("weakMillitesla", FieldUnits.strength(filings.weak()));
-    stored
-        .spots()
-        .ifPresent(
-            found -> members.put("weakSpots", SpotTable.bodies(words, found.inPlane(), true)));
+    if (subject.spots()) {
+      members.put("weakSpots", SpotTable.bodies(words, shown()));
+    }
     members.put("sentence", sentence());
     members.put(
         "notes", List.of(FieldWords.BOB_LEFT_OUT, FieldWords.MODEL, FieldWords.FILINGS_CAUTION));

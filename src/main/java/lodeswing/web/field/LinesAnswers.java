@@ -50,13 +50,19 @@ final class LinesAnswers {
     };
   }
 
+  private List<ShownSpot> shown() {
+    return ShownSpot.ofBoth(stored.spots(), words.neighbours());
+  }
+
   private String sentence() {
-    return (words.lines(lines.size(), stored.outOfCut()) + " " + words.marked(stored.spots(), true))
+    return (words.lines(lines.size(), stored.outOfCut())
+            + " "
+            + words.marked(shown(), subject.spots()))
         .strip();
   }
 
   private Drawing drawing() {
-    return new FieldPictures(request, words).lines(lines, stored.spots(), sentence());
+    return new FieldPictures(request, words).lines(lines, shown(), sentence());
   }
 
   private Reply cell(String value, QueryParameters query) {
@@ -141,10 +147,9 @@ final class LinesAnswers {
       all.add(Body.of(about));
     }
     members.put("lines", all);
-    stored
-        .spots()
-        .ifPresent(
-            found -> members.put("weakSpots", SpotTable.bodies(words, found.inPlane(), true)));
+    if (subject.spots()) {
+      members.put("weakSpots", SpotTable.bodies(words, shown()));
+    }
     members.put("method", FieldWords.LINES_SOURCE);
     members.put("sentence", sentence());
     members.put("notes", List.of(FieldWords.BOB_LEFT_OUT, FieldWords.MODEL));

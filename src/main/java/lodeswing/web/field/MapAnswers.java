@@ -52,13 +52,17 @@ final class MapAnswers {
     };
   }
 
+  private List<ShownSpot> shown() {
+    return ShownSpot.of(stored.spots(), subject.inPlane());
+  }
+
   private String sentence() {
-    return (words.map(figures) + " " + words.marked(stored.spots(), subject.inPlane())).strip();
+    return (words.map(figures) + " " + words.marked(shown(), subject.spots())).strip();
   }
 
   private Drawing drawing() {
     return new FieldPictures(request, words)
-        .map(stored.strengths(), frame, stored.spots(), subject.inPlane(), sentence());
+        .map(stored.strengths(), frame, shown(), subject.inPlane(), sentence());
   }
 
   private Reply cell(String value, QueryParameters query) {
@@ -127,16 +131,9 @@ final class MapAnswers {
           Double.isFinite(strength) ? (Object) FieldUnits.strength(strength) : Optional.empty());
     }
     members.put("strengthsMillitesla", strengths);
-    stored
-        .spots()
-        .ifPresent(
-            found ->
-                members.put(
-                    "weakSpots",
-                    SpotTable.bodies(
-                        words,
-                        subject.inPlane() ? found.inPlane() : found.whole(),
-                        subject.inPlane())));
+    if (subject.spots()) {
+      members.put("weakSpots", SpotTable.bodies(words, shown()));
+    }
     members.put("sentence", sentence());
     members.put("notes", List.of(FieldWords.BOB_LEFT_OUT, FieldWords.MODEL));
     members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);

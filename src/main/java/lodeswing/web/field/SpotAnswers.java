@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import lodeswing.analysis.field.SpaceNull;
 import lodeswing.analysis.field.SpotKind;
@@ -75,7 +74,12 @@ final class SpotAnswers {
   private Drawing drawing() {
     Frame frame = request.view().frame(PICTURE_SIDE);
     return new FieldPictures(request, words)
-        .map(strengths.apply(frame), frame, Optional.of(found), inPlane, sentence());
+        .map(
+            strengths.apply(frame),
+            frame,
+            ShownSpot.of(stored.spots(), inPlane),
+            inPlane,
+            sentence());
   }
 
   private String sentence() {
@@ -179,8 +183,8 @@ final class SpotAnswers {
   private byte[] json() {
     Map<String, Object> members = FieldUnits.head(request);
     members.put("upright", found.level());
-    members.put("inPlane", SpotTable.bodies(words, found.inPlane(), true));
-    members.put("whole", SpotTable.bodies(words, found.whole(), false));
+    members.put("inPlane", SpotTable.bodies(words, ShownSpot.of(stored.spots(), true)));
+    members.put("whole", SpotTable.bodies(words, ShownSpot.of(stored.spots(), false)));
     Map<String, Object> count = new LinkedHashMap<>();
     count.put("indexSum", (double) found.indexSum());
     found.edgeTurns().ifPresent(turns -> count.put("edgeTurns", (double) turns));

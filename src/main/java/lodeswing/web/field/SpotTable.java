@@ -14,11 +14,13 @@ final class SpotTable {
 
   private SpotTable() {}
 
-  static List<Body> bodies(FieldWords words, List<WeakSpot> spots, boolean inPlane) {
+  static List<Body> bodies(FieldWords words, List<ShownSpot> spots) {
     List<Body> bodies = new ArrayList<>();
-    for (WeakSpot spot : spots) {
+    for (ShownSpot shown : spots) {
+      WeakSpot spot = shown.spot();
       Map<String, Object> about = new LinkedHashMap<>();
       about.put("number", (double) (bodies.size() + 1));
+      about.put("of", shown.inPlane() ? "plane" : "whole");
       about.put("kind", spot.kind().word());
       about.put("index", (double) spot.kind().index());
       about.put("x", FieldUnits.length(spot.x()));
@@ -35,7 +37,7 @@ final class SpotTable {
             "between",
             neighbours.about(spot.x(), spot.y()).stream().map(neighbours::name).toList());
       }
-      about.put("sentence", words.spot(spot, inPlane));
+      about.put("sentence", words.spot(spot, shown.inPlane()));
       bodies.add(Body.of(about));
     }
     return bodies;

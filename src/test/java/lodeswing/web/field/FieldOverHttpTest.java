@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The field over HTTP, as a course site and a spreadsheet ask for it. Documents are read here to the
- * digits of a float alone, single values in full.
+ * The field over HTTP, as a course site and a spreadsheet ask for it. Documents are read here to
+ * the digits of a float alone, single values in full.
  */
 class FieldOverHttpTest {
 
@@ -143,7 +143,8 @@ class FieldOverHttpTest {
 
   @Test
   void linesComeInThePlanAndInACut() {
-    String path = base("three-stations") + "/field/lines?apartMm=6&wait=60";
+    String path =
+        base("three-stations") + "/field/lines?apartMm=7&halfWidth=55&spots=false&wait=60";
     JsonPath plan = get(path).jsonPath();
     assertTrue(plan.getString("method").contains("Jobard"));
     List<Map<String, Object>> lines = plan.getList("lines");
