@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import lodeswing.analysis.field.PlateField;
 import lodeswing.core.rig.BenchLayout;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.basin.UsualWindow;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutDocument;
@@ -17,6 +16,7 @@ import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -73,11 +73,6 @@ final class FieldController {
   private static final double PAPER = 1;
 
   private static final double MILLI = 1e3;
-  private static final int USUAL_WIDTH = 1_000;
-
-  static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
 
   private static final Parameter<Double> X = Parameter.number("x", -FARTHEST, FARTHEST);
   private static final Parameter<Double> Y = Parameter.number("y", -FARTHEST, FARTHEST);
@@ -136,7 +131,7 @@ final class FieldController {
   @GetMapping("/v1/layouts/{layoutId}/field/map")
   ResponseEntity<byte[]> getFieldMap(@PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", MapAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, SIDE, PART, SPOTS, WIDTH, value);
+    LayoutQuery asked = read(request, layoutId, SIDE, PART, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FORMS, value);
     int side = query.get(SIDE);
@@ -174,7 +169,7 @@ final class FieldController {
   @GetMapping("/v1/layouts/{layoutId}/field/lines")
   ResponseEntity<byte[]> getFieldLines(@PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", LinesAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, APART, CUT, TURN, SPOTS, WIDTH, value);
+    LayoutQuery asked = read(request, layoutId, APART, CUT, TURN, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FORMS, value);
     FieldView view = view(asked, true);
@@ -200,7 +195,7 @@ final class FieldController {
   ResponseEntity<byte[]> getFieldFilings(
       @PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", FilingsAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, COUNT, SEED, SPOTS, WIDTH, value);
+    LayoutQuery asked = read(request, layoutId, COUNT, SEED, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FILING_FORMS, value);
     int count = query.get(COUNT);
@@ -229,7 +224,7 @@ final class FieldController {
   @GetMapping("/v1/layouts/{layoutId}/field/weak-spots")
   ResponseEntity<byte[]> listWeakSpots(@PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", SpotAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, PART, WIDTH, value);
+    LayoutQuery asked = read(request, layoutId, PART, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FORMS, value);
     FieldRequest field = request(asked, false, new FieldSubject.Spots());

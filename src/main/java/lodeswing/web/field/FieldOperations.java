@@ -3,18 +3,18 @@ package lodeswing.web.field;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -49,9 +49,9 @@ class FieldOperations {
             + CHANGED,
         List.of(
             layoutId("three-stations"),
-            new ParameterText("x", false, PLACE, "The point [mm].", "45", true),
-            new ParameterText("y", false, PLACE, "The point [mm].", "0", true),
-            parameter(
+            ParameterText.needed("x", PLACE, "The point [mm].", "45"),
+            ParameterText.needed("y", PLACE, "The point [mm].", "0"),
+            ParameterText.optional(
                 "z",
                 HEIGHT,
                 "Its height over the plate [mm]; if left out, where the bob magnet's centre passes.",
@@ -73,7 +73,7 @@ class FieldOperations {
         parameters(
             "three-stations",
             "the bob's path",
-            parameter(
+            ParameterText.optional(
                 "side",
                 NumberShape.count(FieldController.LEAST_SIDE, FieldController.GREATEST_SIDE),
                 "Points along a side.",
@@ -94,13 +94,14 @@ class FieldOperations {
         parameters(
             "turned-centre",
             "a paper 1 mm over the highest magnet",
-            parameter(
+            ParameterText.optional(
                 "apartMm",
                 NumberShape.between(FieldController.LEAST_APART, FieldController.GREATEST_APART),
                 "Their distance; a 46th of the window's side if left out.",
                 "3"),
-            parameter("cut", ChoiceShape.of("plan", "upright"), "In which plane.", "plan"),
-            parameter(
+            ParameterText.optional(
+                "cut", ChoiceShape.of("plan", "upright"), "In which plane.", "plan"),
+            ParameterText.optional(
                 "turnDeg",
                 NumberShape.between(-360, 360),
                 "Angle of an upright cut from the x axis.",
@@ -121,12 +122,12 @@ class FieldOperations {
         parameters(
             "closed-doors",
             "a paper 1 mm over the highest magnet",
-            parameter(
+            ParameterText.optional(
                 "count",
                 NumberShape.count(FieldController.LEAST_FILINGS, FieldController.GREATEST_FILINGS),
                 "How many are strewn.",
                 "9000"),
-            parameter(
+            ParameterText.optional(
                 "seed",
                 NumberShape.count(0, Integer.MAX_VALUE),
                 "Another seed strews other filings.",
@@ -165,18 +166,19 @@ class FieldOperations {
   private List<ParameterText> parameters(String sample, String usual, ParameterText... own) {
     List<ParameterText> all = new ArrayList<>();
     all.add(layoutId(sample));
-    all.add(parameter("x", PLACE, "Middle of the window [mm].", "0"));
-    all.add(parameter("y", PLACE, "Middle of the window [mm].", "0"));
+    all.add(ParameterText.optional("x", PLACE, "Middle of the window [mm].", "0"));
+    all.add(ParameterText.optional("y", PLACE, "Middle of the window [mm].", "0"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "halfWidth",
             NumberShape.between(FieldController.LEAST_WINDOW, FieldController.GREATEST_WINDOW),
             "Half its side [mm]; that of the usual map if left out.",
             "80"));
     all.add(
-        parameter("zMm", HEIGHT, "Height of a level plane over the plate; or give surface.", "12"));
+        ParameterText.optional(
+            "zMm", HEIGHT, "Height of a level plane over the plate; or give surface.", "12"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "surface",
             ChoiceShape.of("path", "paper"),
             "path: where the bob magnet's centre passes; paper: a level plane 1 mm over the highest"
@@ -185,17 +187,12 @@ class FieldOperations {
                 + ".",
             "path"));
     all.addAll(List.of(own));
-    all.add(
-        parameter(
-            "width",
-            NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-            "Width of a PNG in pixels.",
-            "1000"));
+    all.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     return all;
   }
 
   private static ParameterText part(String example) {
-    return parameter(
+    return ParameterText.optional(
         "part",
         ChoiceShape.of("whole", "plane"),
         "whole: the field; plane: its part in the plane of the plate.",
@@ -203,7 +200,7 @@ class FieldOperations {
   }
 
   private static ParameterText spots(String usual) {
-    return parameter(
+    return ParameterText.optional(
         "spots",
         new FlagShape(),
         "Whether weak spots are marked; " + usual + " if left out.",
@@ -211,7 +208,7 @@ class FieldOperations {
   }
 
   private static ParameterText value(String[] values, String example) {
-    return parameter(
+    return ParameterText.optional(
         "value",
         ChoiceShape.of(values),
         "One value as text, for a cell of a spreadsheet.",
@@ -219,15 +216,6 @@ class FieldOperations {
   }
 
   private ParameterText layoutId(String sample) {
-    return new ParameterText(
-        "layoutId",
-        true,
-        new TextShape(60),
-        "The layout's id.",
-        samples.get(sample).document().layoutId());
-  }
-
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
+    return SharedTexts.layoutId(samples.get(sample).document().layoutId());
   }
 }

@@ -6,9 +6,8 @@ import java.util.Map;
 import lodeswing.analysis.field.Filings;
 import lodeswing.figure.Drawing;
 import lodeswing.job.ComputationKey;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.body.Body;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -36,8 +35,7 @@ final class FilingsAnswers {
     return switch (form) {
       case TEXT -> cell(value, query);
       case JSON, CBOR -> Reply.ofJson(form, json());
-      case PNG -> Reply.of(form, PngWriter.write(drawing(), query.get(FieldController.WIDTH)));
-      default -> Reply.of(form, SvgWriter.write(drawing()).getBytes(StandardCharsets.UTF_8));
+      default -> DrawnReply.of(form, drawing(), query);
     };
   }
 

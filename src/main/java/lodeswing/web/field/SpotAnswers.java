@@ -17,10 +17,9 @@ import lodeswing.core.field.Frame;
 import lodeswing.figure.Drawing;
 import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CsvWriter;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -65,8 +64,7 @@ final class SpotAnswers {
     return switch (form) {
       case CSV -> Reply.of(form, csv(query));
       case TEXT -> cell(value, query);
-      case SVG -> Reply.of(form, SvgWriter.write(drawing()).getBytes(StandardCharsets.UTF_8));
-      case PNG -> Reply.of(form, PngWriter.write(drawing(), query.get(FieldController.WIDTH)));
+      case SVG, PNG -> DrawnReply.of(form, drawing(), query);
       default -> Reply.ofJson(form, json());
     };
   }

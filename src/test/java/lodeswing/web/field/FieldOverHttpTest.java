@@ -116,9 +116,9 @@ class FieldOverHttpTest {
   @ValueSource(strings = {"map", "lines", "filings", "weak-spots"})
   void picturesSayTheResultAndComeInBothForms(String what) throws Exception {
     String path = base("closed-doors") + "/field/" + what + "?wait=60&format=";
-    byte[] png = get(path + "png&width=500").asByteArray();
+    byte[] png = get(path + "png&pixels=500").asByteArray();
     assertEquals(500, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
-    assertArrayEquals(png, get(path + "png&width=500").asByteArray());
+    assertArrayEquals(png, get(path + "png&pixels=500").asByteArray());
     String description = description(path + "svg");
     assertTrue(description.contains("Poles up: Tide north"), description);
     assertTrue(description.contains("not of the magnet on the bob"), description);
