@@ -34,9 +34,4 @@ public record FreeParameter(String name, double start, double scale, double leas
   double clamped(double value) {
     return Math.min(Math.max(value, least), most);
   }
-
-  /** Half the distance of the two values between which a slope is taken. */
-  double slopeStep(double at) {
-    return NonlinearRegression.SLOPE_STEP * Math.max(Math.abs(at), scale);
-  }
 }

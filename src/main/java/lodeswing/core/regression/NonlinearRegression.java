@@ -2,32 +2,27 @@ package lodeswing.core.regression;
 
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.analysis.MultivariateMatrixFunction;
+import org.apache.commons.math3.analysis.MultivariateVectorFunction;
 import org.apache.commons.math3.exception.ConvergenceException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.util.Pair;
 
 /**
  * Fits a curve by the method of Levenberg and Marquardt.
  *
- * <p>Slopes are central differences, one-sided at a bound. Values beyond a bound are taken back to
- * it. The best point that was looked at is the answer, also where the iteration finds that it can
- * do no better for rounding.
+ * <p>Slopes are those of {@link Slopes}. Values beyond a bound are taken back to it. The best point
+ * that was looked at is the answer, also where the iteration finds that it can do no better for
+ * rounding.
  *
  * <p>Source: J. J. More, in Numerical Analysis, Lecture Notes in Mathematics 630 (1978) 105, as
  * Apache Commons Math carries it out.
  */
 public final class NonlinearRegression {
-
-  /** Step of the slopes as a part of a parameter: near the cube root of the rounding. */
-  static final double SLOPE_STEP = 6e-6;
 
   private final double tolerance;
   private final int iterations;
@@ -66,26 +61,31 @@ public final class NonlinearRegression {
     private final CurveModel model;
     private final List<FreeParameter> parameters;
     private final double[] observed;
+    private final Slopes slopes;
     private double[] best;
     private double least = Double.POSITIVE_INFINITY;
+    private double[] lastPoint = {};
+    private double[] lastValues = {};
     private boolean converged;
 
     Search(CurveModel model, List<FreeParameter> parameters, double[] observed) {
       this.model = model;
       this.parameters = parameters;
       this.observed = observed;
+      this.slopes = new Slopes(model, parameters);
       this.best = parameters.stream().mapToDouble(FreeParameter::start).toArray();
     }
 
     void run() {
-      MultivariateJacobianFunction curve = this::valueAndSlopes;
+      MultivariateVectorFunction curve = this::values;
+      MultivariateMatrixFunction rise = at -> slopes.at(at, values(at));
       var problem =
           new LeastSquaresBuilder()
               .start(best)
-              .model(curve)
+              .model(curve, rise)
               .parameterValidator(this::withinBounds)
               .target(observed)
-              .lazyEvaluation(false)
+              .lazyEvaluation(true)
               .maxEvaluations(10 * iterations)
               .maxIterations(iterations)
               .build();
@@ -113,16 +113,20 @@ public final class NonlinearRegression {
       return new ArrayRealVector(inside, false);
     }
 
-    private Pair<RealVector, RealMatrix> valueAndSlopes(RealVector point) {
-      double[] at = point.toArray();
+    /** Values of the curve; asked again where they were asked last, they cost nothing. */
+    private double[] values(double[] at) {
+      if (Arrays.equals(at, lastPoint)) {
+        return lastValues;
+      }
       double[] values = model.values(at);
+      lastPoint = at.clone();
+      lastValues = values;
       double squares = squares(values);
       if (squares < least) {
         least = squares;
         best = at.clone();
       }
-      return new Pair<>(
-          new ArrayRealVector(values, false), new Array2DRowRealMatrix(slopes(at, values), false));
+      return values;
     }
 
     private double squares(double[] values) {
@@ -134,30 +138,11 @@ public final class NonlinearRegression {
       return sum;
     }
 
-    private double[][] slopes(double[] at, double[] values) {
-      double[][] slopes = new double[values.length][at.length];
-      for (int k = 0; k < at.length; k++) {
-        FreeParameter parameter = parameters.get(k);
-        double step = parameter.slopeStep(at[k]);
-        double[] moved = at.clone();
-        moved[k] = parameter.clamped(at[k] + step);
-        double high = moved[k];
-        double[] above = high > at[k] ? model.values(moved) : values;
-        moved[k] = parameter.clamped(at[k] - step);
-        double low = moved[k];
-        double[] below = low < at[k] ? model.values(moved) : values;
-        for (int i = 0; i < values.length; i++) {
-          slopes[i][k] = (above[i] - below[i]) / (high - low);
-        }
-      }
-      return slopes;
-    }
-
     Regression result() {
       double[] values = model.values(best);
       double[] residuals = new double[values.length];
       Arrays.setAll(residuals, i -> observed[i] - values[i]);
-      return new Regression(parameters, best, residuals, slopes(best, values), converged);
+      return new Regression(parameters, best, residuals, slopes.at(best, values), converged);
     }
   }
 }

@@ -1,6 +1,7 @@
 package lodeswing.core.regression;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -50,8 +51,18 @@ public final class Regression {
     weigh();
   }
 
+  /** Residuals of a curve of which nothing is sought. */
+  public static Regression without(double[] values, double[] observed) {
+    double[] residuals = new double[values.length];
+    Arrays.setAll(residuals, i -> observed[i] - values[i]);
+    return new Regression(List.of(), new double[0], residuals, new double[values.length][0], true);
+  }
+
   private void weigh() {
     int count = values.length;
+    if (count == 0) {
+      return;
+    }
     double[] size = new double[count];
     double[][] scaled = new double[slopes.length][count];
     for (int k = 0; k < count; k++) {
@@ -146,6 +157,11 @@ public final class Regression {
   /** Root of the mean square of the residuals. */
   public double residualRms() {
     return Math.sqrt(residualVariance() * degreesOfFreedom() / residuals.length);
+  }
+
+  /** How many values were fitted. */
+  public int residualCount() {
+    return residuals.length;
   }
 
   /** Values less parameters. */
