@@ -23,8 +23,8 @@ import lodeswing.core.rig.BenchLayout;
 import lodeswing.web.layout.SampleLayouts;
 
 /**
- * Digests of ends and sealing times of twenty layouts, and of the samples' fields: the same text on every lane width, number of
- * threads and Java version, which {@code .ci/lane-bits} compares.
+ * Digests of ends and sealing times of twenty layouts, and of the samples' fields: the same text on
+ * every lane width, number of threads and Java version, which {@code .ci/lane-bits} compares.
  */
 public final class LaneDigest {
 

@@ -186,6 +186,7 @@ public final class WeakSpotSearch {
     var passes = new Passes(frame, strengths, places);
     List<WeakSpot> zoned = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
+      progress.accept(0.8 + 0.2 * i / spots.size());
       WeakSpot spot = spots.get(i);
       boolean told = passes.of(i) >= 0 && spot.kind() != SpotKind.LINE;
       zoned.add(

@@ -48,7 +48,8 @@ record FieldRequest(LayoutDocument layout, FieldView view, FieldSubject subject)
     for (PlacedMagnet placed : bench().magnets()) {
       sources += placed.magnet() instanceof Block ? BLOCK : placed.magnet() instanceof Ring ? 2 : 1;
     }
-    return sources * (bench().backing().isPresent() ? 2 : 1) * subject.points(view.halfWidth());
+    double points = subject.points(view.halfWidth(), bench().magnets().size());
+    return sources * (bench().backing().isPresent() ? 2 : 1) * points;
   }
 
   /**

@@ -8,8 +8,16 @@ import lodeswing.web.body.Numbers;
 /** What is shown of the field, with every default filled in. */
 sealed interface FieldSubject {
 
-  /** Points of the grid on which weak spots are looked for, about. */
+  /** Points of the grids on which weak spots are looked for, about. */
   double SPOT_POINTS = 2e5;
+
+  /** Points at which the zones of some four spots to a magnet are looked at, about. */
+  double SPOT_POINTS_PER_MAGNET = 4e4;
+
+  /** Points that weak spots take, about. */
+  static double spotPoints(int magnets) {
+    return SPOT_POINTS + SPOT_POINTS_PER_MAGNET * magnets;
+  }
 
   /** Its word: the last part of its address. */
   String word();
@@ -24,8 +32,9 @@ sealed interface FieldSubject {
    * How often the field of one source is asked for, about.
    *
    * @param halfWidth half of the window's side [mm]
+   * @param magnets of the plate
    */
-  double points(double halfWidth);
+  double points(double halfWidth, int magnets);
 
   /** What words after the view tell. */
   static FieldSubject of(String word, List<String> words) {
@@ -78,8 +87,8 @@ sealed interface FieldSubject {
     }
 
     @Override
-    public double points(double halfWidth) {
-      return (double) side * side + (spots ? SPOT_POINTS : 0);
+    public double points(double halfWidth, int magnets) {
+      return (double) side * side + (spots ? FieldSubject.spotPoints(magnets) : 0);
     }
   }
 
@@ -117,9 +126,9 @@ sealed interface FieldSubject {
     }
 
     @Override
-    public double points(double halfWidth) {
+    public double points(double halfWidth, int magnets) {
       double along = 4 * halfWidth * halfWidth / (apartMm * apartMm);
-      return 24 * ALONE * along + (spots ? SPOT_POINTS : 0);
+      return 24 * ALONE * along + (spots ? FieldSubject.spotPoints(magnets) : 0);
     }
   }
 
@@ -147,8 +156,8 @@ sealed interface FieldSubject {
     }
 
     @Override
-    public double points(double halfWidth) {
-      return 15.0 * count + (spots ? SPOT_POINTS : 0);
+    public double points(double halfWidth, int magnets) {
+      return 15.0 * count + (spots ? FieldSubject.spotPoints(magnets) : 0);
     }
   }
 
@@ -171,8 +180,8 @@ sealed interface FieldSubject {
     }
 
     @Override
-    public double points(double halfWidth) {
-      return 2 * SPOT_POINTS;
+    public double points(double halfWidth, int magnets) {
+      return SPOT_POINTS + FieldSubject.spotPoints(magnets);
     }
 
     @Override

@@ -77,7 +77,7 @@ public record Limits(
                 "most evaluations of one magnet's field at one point, some ten nanoseconds each on"
                     + " one core, that one picture of the field may take, as they are estimated"
                     + " before it begins")
-        @DefaultValue("1e9")
+        @DefaultValue("5e9")
         double fieldEvaluations,
     @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
         @DefaultValue("60")
