@@ -118,6 +118,9 @@ public final class LevelLines {
     boolean b = above(level, column + 1, row);
     boolean c = above(level, column + 1, row + 1);
     boolean d = above(level, column, row + 1);
+    if (a == b && b == c && c == d) {
+      return;
+    }
     int south = across(column, row);
     int east = upwards(column + 1, row);
     int north = across(column, row + 1);

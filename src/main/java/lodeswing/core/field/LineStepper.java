@@ -5,8 +5,8 @@ package lodeswing.core.field;
  *
  * <p>The classical Runge-Kutta scheme of order 4 (W. Kutta, Z. Math. Phys. 46 (1901) 435), its step
  * halved until the line turns by less than a seventh of a radian over it. A dipole's line, followed
- * from its farthest place to a tenth of that distance by steps of a 75th, keeps to its formula within
- * 1e-5 of its size. Belongs to one thread.
+ * from its farthest place to a tenth of that distance by steps of a 75th, keeps to its formula
+ * within 1e-5 of its size. Belongs to one thread.
  */
 public final class LineStepper {
 
