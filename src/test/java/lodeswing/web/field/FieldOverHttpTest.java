@@ -113,9 +113,9 @@ class FieldOverHttpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"map", "lines", "filings", "weak-spots"})
+  @ValueSource(strings = {"map?side=65", "lines?apartMm=7", "filings?count=900", "weak-spots?x=0"})
   void picturesSayTheResultAndComeInBothForms(String what) throws Exception {
-    String path = base("closed-doors") + "/field/" + what + "?wait=60&format=";
+    String path = base("closed-doors") + "/field/" + what + "&wait=60&format=";
     byte[] png = get(path + "png&pixels=500").asByteArray();
     assertEquals(500, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
     assertArrayEquals(png, get(path + "png&pixels=500").asByteArray());
