@@ -65,6 +65,20 @@ public record Limits(
             meaning = "most swings of all releases together that one occupancy may follow")
         @DefaultValue("1000000")
         int occupancySwings,
+    @Stated(unit = "point", meaning = "most points of one map of the field")
+        @DefaultValue("1048576")
+        int fieldPoints,
+    @Stated(unit = "filing", meaning = "most filings that one picture may strew")
+        @DefaultValue("40000")
+        int filings,
+    @Stated(
+            unit = "evaluation",
+            meaning =
+                "most evaluations of one magnet's field at one point, some ten nanoseconds each on"
+                    + " one core, that one picture of the field may take, as they are estimated"
+                    + " before it begins")
+        @DefaultValue("5e9")
+        double fieldEvaluations,
     @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
         @DefaultValue("60")
         int tuningFigures,
@@ -144,6 +158,9 @@ public record Limits(
       sweepPoints,
       sweepReleases,
       occupancySwings,
+      fieldPoints,
+      filings,
+      fieldEvaluations,
       tuningFigures,
       tuningReleases,
       recordingPlaces,
