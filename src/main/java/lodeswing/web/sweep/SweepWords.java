@@ -55,11 +55,11 @@ final class SweepWords {
       over.add(
           quantity.words()
               + (quantity.values().size() == 1
-                  ? " " + SweptQuantity.written(first) + unit
+                  ? " " + SweptQuantity.told(first) + unit
                   : " from "
-                      + SweptQuantity.written(first)
+                      + SweptQuantity.told(first)
                       + " to "
-                      + SweptQuantity.written(last)
+                      + SweptQuantity.told(last)
                       + unit));
     }
     return table.rows().size()
@@ -113,7 +113,7 @@ final class SweepWords {
       values.add(
           quantity.words()
               + " "
-              + SweptQuantity.written(table.rows().get(row).get(k))
+              + SweptQuantity.told(table.rows().get(row).get(k))
               + unit(quantity.unit(request.bench())));
     }
     return String.join(", ", values);
@@ -153,8 +153,8 @@ final class SweepWords {
 
   private String run(int from, int to, int column) {
     String unit = unit(request.vary().get(0).unit(request.bench()));
-    String first = SweptQuantity.written(table.rows().get(from).get(0));
-    String last = SweptQuantity.written(table.rows().get(to).get(0));
+    String first = SweptQuantity.told(table.rows().get(from).get(0));
+    String last = SweptQuantity.told(table.rows().get(to).get(0));
     return table.word(from, column).orElse("")
         + (from == to ? " at " + first : " from " + first + " to " + last)
         + unit;

@@ -74,6 +74,13 @@ record SweptQuantity(String name, List<Object> values) {
     return value instanceof Double number ? Numbers.shortest(number) : value.toString();
   }
 
+  /** A value in a sentence, to six digits. */
+  static String told(Object value) {
+    return value instanceof Double number
+        ? Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.5e", number)) + 0.0)
+        : value.toString();
+  }
+
   /** Its unit; empty for a plain number or a word. */
   String unit(boolean bench) {
     String member = name.substring(name.lastIndexOf('.') + 1);
