@@ -24,16 +24,17 @@ import lodeswing.kills.Replica.Surroundings;
  */
 public final class PyramidCheck {
 
-  private static final int DEEPEST_ZOOM = 2;
+  private static final int DEEPEST_ZOOM = 3;
   private static final int ROUNDS = 5;
 
   /** Of one replica's time. */
   private static final double MOST = 0.6;
 
+  /** Not its own mirror image, so that every tile is computed. */
   private static final String MAP =
       "{\"layout\":{\"model\":\"textbook\",\"omega0\":0.5,\"drag\":0.2,\"height\":0.3,"
           + "\"magnets\":[{\"x\":0.577,\"y\":0,\"strength\":1,\"label\":\"Tide\"},"
-          + "{\"x\":-0.2885,\"y\":0.5,\"strength\":1,\"label\":\"Dune\"},"
+          + "{\"x\":-0.2885,\"y\":0.53,\"strength\":1,\"label\":\"Dune\"},"
           + "{\"x\":-0.2885,\"y\":-0.5,\"strength\":1,\"label\":\"Reef\"}]},"
           + "\"window\":{\"halfWidth\":";
 

@@ -60,10 +60,10 @@ final class BasinAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("basinId", request.basinId());
+    members.put("basinId", request.id());
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
-    members.put("window", request.canonical());
+    members.put("window", request.windowBody());
     putGrid(members);
     members.put("preview", self() + "/preview?look=" + LOOK);
     members.put("overlay", self() + "/overlay?look=" + LOOK);
@@ -107,7 +107,7 @@ final class BasinAnswers {
   /** What a tile viewer needs. */
   byte[] viewerJson() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("basinId", request.basinId());
+    members.put("basinId", request.id());
     putGrid(members);
     members.put("pixelsPerUnit", TILE_SIZE / (2 * request.halfWidth()));
     members.put("bounds", List.of(point(-1, -1), point(1, 1)));
@@ -220,7 +220,7 @@ final class BasinAnswers {
   }
 
   private String self() {
-    return "/v1/basins/" + request.basinId();
+    return "/v1/basins/" + request.id();
   }
 
   private Body links() {

@@ -51,7 +51,7 @@ final class BasinComputations {
     return new Computation(
             request.key("srv", "survey|" + StoredSurvey.FORM + "|" + limits.followedS()),
             "basin-survey",
-            "/v1/basins/" + request.basinId(),
+            "/v1/basins/" + request.id(),
             progress -> {
               WorkCost cost = landscapes.costOf(request.layout());
               Stages stages = cost.stages(progress, cost.survey());
@@ -68,7 +68,7 @@ final class BasinComputations {
                       places)
                   .written();
             })
-        .remadeFrom(request.basinId())
+        .remadeFrom(request.id())
         .costing(landscapes.costOf(request.layout()).survey());
   }
 
@@ -84,7 +84,7 @@ final class BasinComputations {
                 "til",
                 "tile|" + limits.followedS() + "|" + place.path() + "|" + size + settling(settled)),
             "basin-tile",
-            "/v1/basins/" + request.basinId() + "/tiles/" + place.path(),
+            "/v1/basins/" + request.id() + "/tiles/" + place.path(),
             progress -> {
               Stages stages = stages(request, progress, (long) size * size, settled);
               Computation.Progress making = stages.next();
@@ -100,7 +100,7 @@ final class BasinComputations {
                   survey,
                   tiled(request, landscape, place, size, settled, stages.next()));
             })
-        .remadeFrom(request.basinId(), place.path(), "" + size, "" + settled)
+        .remadeFrom(request.id(), place.path(), "" + size, "" + settled)
         .costing(landscapes.costOf(request.layout()).map((long) size * size, settled));
   }
 
@@ -109,7 +109,7 @@ final class BasinComputations {
     return new Computation(
             request.key("prv", "preview|" + limits.followedS() + "|" + width + "|" + height),
             "basin-preview",
-            "/v1/basins/" + request.basinId() + "/preview?width=" + width + "&height=" + height,
+            "/v1/basins/" + request.id() + "/preview?width=" + width + "&height=" + height,
             progress -> {
               Stages stages = stages(request, progress, (long) width * height, false);
               Computation.Progress making = stages.next();
@@ -119,7 +119,7 @@ final class BasinComputations {
               return written(
                   request, grid, survey, map(request, landscape, grid, false, stages.next()));
             })
-        .remadeFrom(request.basinId(), "" + width, "" + height)
+        .remadeFrom(request.id(), "" + width, "" + height)
         .costing(landscapes.costOf(request.layout()).map((long) width * height, false));
   }
 

@@ -4,19 +4,19 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lodeswing.web.body.Body;
-import lodeswing.web.body.BodyReader;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.DryRun;
-import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
-import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.posted.SentRequest;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -32,7 +32,7 @@ final class BasinController {
   static final List<Representation> DOCUMENT = List.of(Representation.JSON, Representation.CBOR);
 
   private final LayoutStore layouts;
-  private final BasinStore basins;
+  private final PostedRequests<BasinRequest> basins;
   private final BasinComputations computations;
   private final PreparingCost cost;
   private final DryRun dryRun;
@@ -40,7 +40,7 @@ final class BasinController {
 
   BasinController(
       LayoutStore layouts,
-      BasinStore basins,
+      PostedRequests<BasinRequest> basins,
       BasinComputations computations,
       PreparingCost cost,
       DryRun dryRun,
@@ -55,18 +55,14 @@ final class BasinController {
 
   @PostMapping(path = "/v1/basins", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> createBasin(
-      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, BasinQuery.DRY_RUN);
+      @RequestBody(required = false) byte @Nullable [] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
-    Body read = BodyReader.read(body == null ? new byte[0] : body, BasinShapes.REQUEST);
-    LayoutDocument layout =
-        read.findObject("layout")
-            .map(LayoutDocument::of)
-            .orElseGet(() -> layouts.get(read.text("layoutId")));
-    BasinRequest basin = BasinRequest.of(layout, read).checked("/window/");
-    cost.check(layout, read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED);
-    if (query.get(BasinQuery.DRY_RUN)) {
-      return Reply.ofJson(form, dryRun.of(layout, computations.survey(basin), named(basin)))
+    SentRequest sent = SentRequest.read(body, BasinShapes.REQUEST, layouts);
+    BasinRequest basin = BasinRequest.of(sent.layout(), sent.body()).checked("/window/");
+    cost.check(sent.layout(), sent.place());
+    if (query.get(GeneralParameters.DRY_RUN)) {
+      return Reply.ofJson(form, dryRun.of(sent.layout(), computations.survey(basin), named(basin)))
           .to(request);
     }
     int status = basins.save(basin) ? 201 : 200;
@@ -77,13 +73,13 @@ final class BasinController {
         result ->
             Reply.ofJson(form, answers(basin, result.bytes()).json())
                 .status(status)
-                .readAt("/v1/basins/" + basin.basinId()));
+                .readAt(basin.url()));
   }
 
   private static Map<String, Object> named(BasinRequest basin) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("basinId", basin.basinId());
-    members.put("window", basin.canonical());
+    members.put("basinId", basin.id());
+    members.put("window", basin.windowBody());
     members.put("releasesPerTile", (double) BasinAnswers.TILE_SIZE * BasinAnswers.TILE_SIZE);
     return members;
   }

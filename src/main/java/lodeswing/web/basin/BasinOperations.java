@@ -10,7 +10,6 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.RecordShape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -19,6 +18,7 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
 import lodeswing.web.representation.Representation;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -59,9 +59,8 @@ class BasinOperations {
             + " certain. zoom.steady is the last zoom at which labels on boundaries still hold when"
             + " the tolerance is tightened tenfold.",
         List.of(
-            new ParameterText(
+            ParameterText.optional(
                 "dry-run",
-                false,
                 new FlagShape(),
                 "true: tell the survey's cost (costReleases), compute and store nothing.",
                 "false")),
@@ -127,11 +126,10 @@ class BasinOperations {
             place("z", "Zoom, from 0 to the map's zoom.max.", "1"),
             place("x", "Tiles to the left of it.", "0"),
             place("y", "Tiles above it.", "1"),
-            new ParameterText(
-                "size", false, ChoiceShape.of("256", "512"), "Pixels along a side.", "256"),
-            new ParameterText(
+            ParameterText.optional(
+                "size", ChoiceShape.of("256", "512"), "Pixels along a side.", "256"),
+            ParameterText.optional(
                 "settled",
-                false,
                 new FlagShape(),
                 "true: with settling times, which cost more; in the table and the binary form.",
                 "false"),
@@ -169,9 +167,7 @@ class BasinOperations {
   @Bean
   OperationDescription describeGetBasinLegend() {
     List<ParameterText> parameters = new ArrayList<>(List.of(patterns(), look()));
-    parameters.add(
-        new ParameterText(
-            "width", false, NumberShape.count(64, 4096), "Width of a PNG in pixels.", "720"));
+    parameters.add(SharedTexts.pixels(720));
     return reading(
         "getBasinLegend",
         "Get the legend of a map",
@@ -184,13 +180,7 @@ class BasinOperations {
   @Bean
   OperationDescription describeGetLayoutBasin() {
     List<ParameterText> parameters = new ArrayList<>();
-    parameters.add(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()));
+    parameters.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
     parameters.addAll(window());
     parameters.addAll(sized().subList(0, 3));
     return new OperationDescription(
@@ -219,24 +209,10 @@ class BasinOperations {
             + " The answer keeps their order. Settling times cost much more and are computed only"
             + " where they are asked for.",
         List.of(
-            new ParameterText(
-                "layoutId",
-                true,
-                new TextShape(60),
-                "The layout's id.",
-                samples.get(SAMPLE).document().layoutId()),
-            new ParameterText(
-                "settled",
-                false,
-                new FlagShape(),
-                "true: also when each bob had settled.",
-                "false"),
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false")),
+            SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()),
+            ParameterText.optional(
+                "settled", new FlagShape(), "true: also when each bob had settled.", "false"),
+            SharedTexts.dryRun()),
         Optional.of(new RequestText(OutcomeShapes.REQUEST, Map.of())),
         List.of(
             new AnswerText(
@@ -255,8 +231,7 @@ class BasinOperations {
         TAG,
         "Get the ends of a list again",
         "As createOutcomes answered.",
-        List.of(
-            new ParameterText("outcomesId", true, new TextShape(60), "The list's id.", "out-…")),
+        List.of(SharedTexts.id("outcomesId", "The list's id.", "out-…")),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The ends.", OutcomeShapes.DOCUMENT, OutcomeListController.OFFERED),
@@ -269,18 +244,16 @@ class BasinOperations {
   }
 
   private static ParameterText patterns() {
-    return new ParameterText(
+    return ParameterText.optional(
         "patterns",
-        false,
         new FlagShape(),
         "true: every end has its pattern, for print and for eyes that do not tell the colours.",
         "false");
   }
 
   private static ParameterText look() {
-    return new ParameterText(
+    return ParameterText.optional(
         "look",
-        false,
         NumberShape.count(1, 1_000_000),
         "No effect: the revision of the pictures, in addresses that are kept for ever.",
         "1");
@@ -289,11 +262,10 @@ class BasinOperations {
   /** The window in an address. */
   static List<ParameterText> window() {
     return List.of(
-        new ParameterText("x", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"),
-        new ParameterText("y", false, BasinShapes.PLACE, "Middle of the window; 0.", "0"),
-        new ParameterText(
+        ParameterText.optional("x", BasinShapes.PLACE, "Middle of the window; 0.", "0"),
+        ParameterText.optional("y", BasinShapes.PLACE, "Middle of the window; 0.", "0"),
+        ParameterText.optional(
             "halfWidth",
-            false,
             BasinShapes.HALF_WIDTH,
             "Half of the window's side; the magnets with a margin if left out.",
             "2"));
@@ -302,8 +274,8 @@ class BasinOperations {
   private static List<ParameterText> sized() {
     NumberShape side = NumberShape.count(BasinQuery.LEAST_SIDE, BasinQuery.GREATEST_SIDE);
     return List.of(
-        new ParameterText("width", false, side, "Width in pixels; 512.", "512"),
-        new ParameterText("height", false, side, "Height in pixels; the width.", "512"),
+        ParameterText.optional("width", side, "Width in pixels; 512.", "512"),
+        ParameterText.optional("height", side, "Height in pixels; the width.", "512"),
         patterns(),
         look());
   }
@@ -316,9 +288,7 @@ class BasinOperations {
       RecordShape shape,
       List<Representation> forms) {
     List<ParameterText> all = new ArrayList<>();
-    all.add(
-        new ParameterText(
-            "basinId", true, new TextShape(60), "The map's id, as createBasin gave it.", "bas-…"));
+    all.add(SharedTexts.id("basinId", "The map's id, as createBasin gave it.", "bas-…"));
     all.addAll(parameters);
     return new OperationDescription(
         operationId,

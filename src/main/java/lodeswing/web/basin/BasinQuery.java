@@ -16,7 +16,6 @@ final class BasinQuery {
   static final int GREATEST_SIDE = 8_192;
   private static final int USUAL_SIDE = 512;
 
-  static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
   static final Parameter<Boolean> PATTERNS = Parameter.flag("patterns").orElse(false);
   static final Parameter<Boolean> SETTLED = Parameter.flag("settled").orElse(false);
   static final Parameter<String> SIZE = Parameter.oneOf("size", "256", "512").orElse("256");

@@ -3,6 +3,7 @@ package lodeswing.web.basin;
 import java.util.List;
 import lodeswing.job.Computation;
 import lodeswing.job.Recipe;
+import lodeswing.web.posted.PostedRequests;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -11,12 +12,17 @@ import org.springframework.context.annotation.Configuration;
 class BasinRecipes {
 
   @Bean
-  Recipe surveyRecipe(BasinStore basins, BasinComputations computations) {
+  PostedRequests<BasinRequest> postedBasins(PostedRequests.Source source) {
+    return source.of(BasinRequest.KIND, BasinRequest::of);
+  }
+
+  @Bean
+  Recipe surveyRecipe(PostedRequests<BasinRequest> basins, BasinComputations computations) {
     return new Recipe("basin-survey", words -> computations.survey(asked(basins, words)));
   }
 
   @Bean
-  Recipe tileRecipe(BasinStore basins, BasinComputations computations) {
+  Recipe tileRecipe(PostedRequests<BasinRequest> basins, BasinComputations computations) {
     return new Recipe("basin-tile", words -> tile(asked(basins, words), words, computations));
   }
 
@@ -31,7 +37,7 @@ class BasinRecipes {
   }
 
   @Bean
-  Recipe previewRecipe(BasinStore basins, BasinComputations computations) {
+  Recipe previewRecipe(PostedRequests<BasinRequest> basins, BasinComputations computations) {
     return new Recipe(
         "basin-preview",
         words ->
@@ -42,7 +48,7 @@ class BasinRecipes {
   }
 
   @Bean
-  Recipe summaryRecipe(BasinStore basins, SummaryComputations computations) {
+  Recipe summaryRecipe(PostedRequests<BasinRequest> basins, SummaryComputations computations) {
     return new Recipe(
         "basin-summary",
         words ->
@@ -58,7 +64,7 @@ class BasinRecipes {
     return new Recipe("outcomes", words -> computations.of(computations.get(words.get(0)).today()));
   }
 
-  private static BasinRequest asked(BasinStore basins, List<String> words) {
+  private static BasinRequest asked(PostedRequests<BasinRequest> basins, List<String> words) {
     return basins.get(words.get(0)).today();
   }
 }

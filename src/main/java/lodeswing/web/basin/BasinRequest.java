@@ -11,8 +11,9 @@ import lodeswing.core.window.BasinWindow;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -27,9 +28,15 @@ import lodeswing.web.problem.ProblemException;
  * @param revision of the engine that answers
  */
 record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth, int revision)
-    implements Revised<BasinRequest> {
+    implements Posted<BasinRequest> {
 
-  private static final String KIND = "basin";
+  static final PostedKind KIND =
+      new PostedKind(
+          "bas",
+          "basin",
+          "/v1/basins/",
+          BasinShapes.STORED,
+          "No map of this id is stored; post it again at /v1/basins.");
 
   /** From a body that {@link BasinShapes#REQUEST} has read. */
   static BasinRequest of(LayoutDocument layout, Body body) {
@@ -51,8 +58,13 @@ record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth,
         layout, 0, 0, UsualWindow.halfWidth(layout), ComputationKey.ENGINE_REVISION);
   }
 
+  @Override
+  public Body canonical() {
+    return Body.of(Map.of("window", windowBody()));
+  }
+
   /** The window in its one canonical form. */
-  Body canonical() {
+  Body windowBody() {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("x", x);
     members.put("y", y);
@@ -60,43 +72,21 @@ record BasinRequest(LayoutDocument layout, double x, double y, double halfWidth,
     return Body.of(members);
   }
 
-  /** What is stored under the map's id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout.layoutId());
-    members.put("window", canonical());
-    return Body.of(members);
-  }
-
-  /** Names this map, labels included. */
-  String basinId() {
-    return basinKey().id();
-  }
-
-  private ComputationKey basinKey() {
-    return new ComputationKey("bas", KIND + "|" + stored().toJson(), revision);
-  }
-
-  /** The same, of the revision that an id was made under. */
-  BasinRequest asNamed(String basinId) {
-    return new BasinRequest(layout, x, y, halfWidth, basinKey().revisionOf(basinId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public BasinRequest today() {
-    return new BasinRequest(layout, x, y, halfWidth, ComputationKey.ENGINE_REVISION);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/basins/" + basinId();
+  public BasinRequest of(int other) {
+    return new BasinRequest(layout, x, y, halfWidth, other);
   }
 
   /** Names something computed of this window, without labels. */
   ComputationKey key(String prefix, String what) {
     return new ComputationKey(
         prefix,
-        KIND + "|" + what + "|" + layout.physicsKey() + "|" + canonical().toJson(),
+        KIND.word() + "|" + what + "|" + layout.physicsKey() + "|" + windowBody().toJson(),
         revision);
   }
 

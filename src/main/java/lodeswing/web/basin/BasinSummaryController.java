@@ -6,6 +6,7 @@ import java.util.Optional;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.PostedRequests;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -44,14 +45,14 @@ final class BasinSummaryController {
     OUTCOME
   };
 
-  private final BasinStore basins;
+  private final PostedRequests<BasinRequest> basins;
   private final BasinByAddress byAddress;
   private final SummaryComputations computations;
   private final ComputedAnswers answers;
   private final Limits limits;
 
   BasinSummaryController(
-      BasinStore basins,
+      PostedRequests<BasinRequest> basins,
       BasinByAddress byAddress,
       SummaryComputations computations,
       ComputedAnswers answers,

@@ -5,6 +5,7 @@ import java.util.List;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.PostedRequests;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -33,7 +34,7 @@ final class LayoutBasinController {
   };
 
   private final BasinByAddress byAddress;
-  private final BasinStore basins;
+  private final PostedRequests<BasinRequest> basins;
   private final BasinComputations computations;
   private final BasinReplies replies;
   private final ComputedAnswers answers;
@@ -42,7 +43,7 @@ final class LayoutBasinController {
   // One more than usual: a map by address is stored, computed and drawn in one request.
   LayoutBasinController(
       BasinByAddress byAddress,
-      BasinStore basins,
+      PostedRequests<BasinRequest> basins,
       BasinComputations computations,
       BasinReplies replies,
       ComputedAnswers answers,
@@ -80,7 +81,7 @@ final class LayoutBasinController {
 
   private static Reply document(Representation form, BasinRequest basin, byte[] survey) {
     return form == Representation.TEXT
-        ? Reply.ofWords(basin.basinId())
+        ? Reply.ofWords(basin.id())
         : Reply.ofJson(form, new BasinAnswers(basin, StoredSurvey.read(survey)).json());
   }
 }

@@ -13,6 +13,7 @@ import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -62,7 +63,8 @@ final class OutcomeListController {
       @PathVariable String layoutId,
       @RequestBody(required = false) byte[] body,
       HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, BasinQuery.SETTLED, BasinQuery.DRY_RUN);
+    QueryParameters query =
+        QueryParameters.read(request, BasinQuery.SETTLED, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, OFFERED);
     boolean settled = query.get(BasinQuery.SETTLED);
     int most = settled ? limits.settledReleases() : limits.releases();
@@ -73,7 +75,7 @@ final class OutcomeListController {
             : BodyReader.read(bytes, OutcomeShapes.REQUEST);
     ReleaseList list = ReleaseList.of(layouts.get(layoutId), sent, settled, most);
     cost.check(list.layout(), LayoutPlace.STORED);
-    if (query.get(BasinQuery.DRY_RUN)) {
+    if (query.get(GeneralParameters.DRY_RUN)) {
       Map<String, Object> count = Map.of("releases", (double) list.count());
       return Reply.ofJson(
               Representation.JSON, dryRun.of(list.layout(), computations.of(list), count))

@@ -39,10 +39,10 @@ final class SummaryAnswers {
   byte[] json() {
     BasinRequest basin = request.basin();
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("basinId", basin.basinId());
+    members.put("basinId", basin.id());
     members.put("layoutId", basin.layout().layoutId());
     members.put("model", basin.layout().model());
-    members.put("window", basin.canonical());
+    members.put("window", basin.windowBody());
     members.put("units", Body.of(new LinkedHashMap<>(basin.layout().units())));
     members.put("side", (double) request.side());
     members.put("releases", (double) releases());
@@ -145,7 +145,7 @@ final class SummaryAnswers {
   }
 
   private Body links() {
-    String basin = "/v1/basins/" + request.basin().basinId();
+    String basin = "/v1/basins/" + request.basin().id();
     Map<String, Object> links = new LinkedHashMap<>();
     links.put("self", request.url());
     links.put("csv", request.url() + "&format=csv");

@@ -55,7 +55,7 @@ final class SummaryCells {
       case WADA_SHARE -> figure(summary.wada().share());
       case STEADY_SHARE -> number(stored.survey().survey().steadyShare());
       case RELEASES -> Integer.toString(request.side() * request.side());
-      case BASIN_ID -> request.basin().basinId();
+      case BASIN_ID -> request.basin().id();
     };
   }
 

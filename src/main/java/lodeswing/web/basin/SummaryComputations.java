@@ -42,7 +42,7 @@ final class SummaryComputations {
             "basin-summary",
             request.url(),
             progress -> summarised(request, progress).written())
-        .remadeFrom(request.basin().basinId(), "" + request.side(), "" + request.seed())
+        .remadeFrom(request.basin().id(), "" + request.side(), "" + request.seed())
         .costing(
             landscapes
                 .costOf(request.basin().layout())

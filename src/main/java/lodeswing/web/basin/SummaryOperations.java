@@ -1,11 +1,9 @@
 package lodeswing.web.basin;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.analysis.basin.BasinSummary;
-import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
@@ -14,6 +12,7 @@ import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -37,9 +36,7 @@ class SummaryOperations {
   @Bean
   OperationDescription describeGetBasinSummary() {
     List<ParameterText> parameters = new ArrayList<>();
-    parameters.add(
-        new ParameterText(
-            "basinId", true, new TextShape(60), "The map's id, as createBasin gave it.", "bas-…"));
+    parameters.add(SharedTexts.id("basinId", "The map's id, as createBasin gave it.", "bas-…"));
     parameters.addAll(common());
     return operation(
         "getBasinSummary",
@@ -55,13 +52,7 @@ class SummaryOperations {
   @Bean
   OperationDescription describeGetLayoutBasinSummary() {
     List<ParameterText> parameters = new ArrayList<>();
-    parameters.add(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()));
+    parameters.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
     parameters.addAll(BasinOperations.window());
     parameters.addAll(common());
     return operation(
@@ -75,35 +66,29 @@ class SummaryOperations {
 
   private static List<ParameterText> common() {
     return List.of(
-        new ParameterText(
+        ParameterText.optional(
             "side",
-            false,
             NumberShape.count(BasinSummary.LEAST_SIDE, BasinQuery.GREATEST_SIDE),
             "Pixels along the side of the map that is summarised, up to the limit previewPixels; "
                 + SummaryRequest.USUAL_SIDE
                 + ".",
             Integer.toString(SummaryRequest.USUAL_SIDE)),
-        new ParameterText(
+        ParameterText.optional(
             "seed",
-            false,
             NumberShape.count(0, Integer.MAX_VALUE),
             "Seed of the releases drawn below the pixels where the map itself is too finely mixed"
                 + " to give an uncertainty exponent; "
                 + SummaryRequest.USUAL_SEED
                 + ".",
             Integer.toString(SummaryRequest.USUAL_SEED)),
-        new ParameterText(
+        SharedTexts.word(
             "value",
-            false,
-            ChoiceShape.of(
-                Arrays.stream(SummaryValue.values())
-                    .map(SummaryValue::word)
-                    .toArray(String[]::new)),
+            SummaryValue.values(),
+            SummaryValue::word,
             "One value as text, for a cell; a share also needs outcome.",
             "boxDimension"),
-        new ParameterText(
+        ParameterText.optional(
             "outcome",
-            false,
             new TextShape(BasinSummaryController.LONGEST_NAME),
             "The label or name of the end whose share is asked.",
             "A"));

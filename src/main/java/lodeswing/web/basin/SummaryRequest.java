@@ -60,7 +60,7 @@ record SummaryRequest(BasinRequest basin, int side, int seed) implements Revised
 
   @Override
   public String url() {
-    return "/v1/basins/" + basin.basinId() + "/summary?side=" + side + "&seed=" + seed;
+    return "/v1/basins/" + basin.id() + "/summary?side=" + side + "&seed=" + seed;
   }
 
   /** Names its figures, without labels. */

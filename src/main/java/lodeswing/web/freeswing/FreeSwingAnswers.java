@@ -13,10 +13,9 @@ import lodeswing.figure.Drawing;
 import lodeswing.job.ComputationKey;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -47,8 +46,7 @@ final class FreeSwingAnswers {
     return switch (form) {
       case CSV -> Reply.of(form, csv(TableDialect.of(query)));
       case TEXT -> cell(query);
-      case SVG -> Reply.of(form, SvgWriter.write(drawing()).getBytes(StandardCharsets.UTF_8));
-      case PNG -> Reply.of(form, PngWriter.write(drawing(), query.get(FreeSwingController.WIDTH)));
+      case SVG, PNG -> DrawnReply.of(form, drawing(), query);
       default -> Reply.ofJson(form, json());
     };
   }

@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
@@ -17,6 +16,7 @@ import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -40,13 +40,8 @@ final class FreeSwingController {
           Representation.SVG,
           Representation.PNG);
 
-  private static final int USUAL_WIDTH = 1_200;
-
   static final NumberShape NEARNESS = NumberShape.between(0.01, 100_000);
 
-  static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
   static final Parameter<FreeSwingValue> VALUE =
       Parameter.constant("value", FreeSwingValue.class, FreeSwingValue::word);
 
@@ -60,7 +55,7 @@ final class FreeSwingController {
   private static final Parameter<Boolean> SECOND_PATH = Parameter.flag("secondPath").orElse(false);
 
   private static final Parameter<?>[] KNOWN = {
-    X, Y, VX, VY, DURATION, WITHIN, SECOND_PATH, WIDTH, VALUE
+    X, Y, VX, VY, DURATION, WITHIN, SECOND_PATH, DrawnReply.PIXELS, VALUE
   };
 
   private final LayoutStore layouts;

@@ -1,13 +1,9 @@
 package lodeswing.web.freeswing;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
-import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -15,6 +11,8 @@ import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.trace.TraceShapes;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -44,44 +42,38 @@ class FreeSwingOperations {
             + " figure of the layout may be changed on the way, as in getLayoutVariant.",
         List.of(
             layoutId(),
-            parameter(
+            ParameterText.optional(
                 "x",
                 TraceShapes.PLACE,
                 "Where the bob is let go; without x and y, a tenth of its arm out along each axis,"
                     + " in a textbook layout 1.",
                 "20"),
-            parameter("y", TraceShapes.PLACE, "Where the bob is let go.", "20"),
-            parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
-            parameter("vy", TraceShapes.SPEED, "A push along y.", "0"),
-            parameter(
+            ParameterText.optional("y", TraceShapes.PLACE, "Where the bob is let go.", "20"),
+            ParameterText.optional("vx", TraceShapes.SPEED, "A push along x.", "0"),
+            ParameterText.optional("vy", TraceShapes.SPEED, "A push along y.", "0"),
+            ParameterText.optional(
                 "durationS",
                 TraceShapes.DURATION,
                 "How long the figure is drawn; twelve swings along x if left out, or less where the"
                     + " loss is strong.",
                 "10.8"),
-            parameter(
+            ParameterText.optional(
                 "within",
                 FreeSwingController.NEARNESS,
                 "Distance from the free path up to which the path among the magnets is followed, in"
                     + " the layout's unit of length; where only secondPath or value=partedAtS is"
                     + " given 5 mm, textbook 0.05.",
                 "5"),
-            parameter(
+            ParameterText.optional(
                 "secondPath",
                 new FlagShape(),
                 "true: draw the path among the magnets too.",
                 "true"),
-            parameter(
-                "width",
-                NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-                "Width of a PNG in pixels.",
-                "1200"),
-            parameter(
+            SharedTexts.pixels(DrawnReply.USUAL_WIDTH),
+            SharedTexts.word(
                 "value",
-                ChoiceShape.of(
-                    Arrays.stream(FreeSwingValue.values())
-                        .map(FreeSwingValue::word)
-                        .toArray(String[]::new)),
+                FreeSwingValue.values(),
+                FreeSwingValue::word,
                 "One value as text, for a cell of a spreadsheet.",
                 "periodXS")),
         Optional.empty(),
@@ -104,24 +96,20 @@ class FreeSwingOperations {
             + " getLayoutVariant.",
         List.of(
             layoutId(),
-            new ParameterText(
+            ParameterText.needed(
                 "ratio",
-                false,
                 new TextShape(7),
                 "Swings along y and along x in the same time: two whole numbers from 1 to 12.",
-                "2:3",
-                true),
-            parameter(
+                "2:3"),
+            ParameterText.optional(
                 "keep",
                 ChoiceShape.of(DesignController.KEEPS),
                 "Only designs that leave this as it is.",
                 "leg"),
-            parameter(
+            SharedTexts.word(
                 "value",
-                ChoiceShape.of(
-                    Arrays.stream(DesignValue.values())
-                        .map(DesignValue::word)
-                        .toArray(String[]::new)),
+                DesignValue.values(),
+                DesignValue::word,
                 "One value as text, for a cell of a spreadsheet.",
                 "yokeDropMm")),
         Optional.empty(),
@@ -131,15 +119,6 @@ class FreeSwingOperations {
   }
 
   private ParameterText layoutId() {
-    return new ParameterText(
-        "layoutId",
-        true,
-        new TextShape(60),
-        "The layout's id.",
-        samples.get("y-cord").document().layoutId());
-  }
-
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
+    return SharedTexts.layoutId(samples.get("y-cord").document().layoutId());
   }
 }

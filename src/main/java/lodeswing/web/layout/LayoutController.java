@@ -7,8 +7,8 @@ import lodeswing.core.landscape.Landscape;
 import lodeswing.job.WorkCost;
 import lodeswing.web.layout.SampleLayouts.Sample;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
-import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
@@ -25,7 +25,6 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 final class LayoutController {
 
-  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
   private static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CBOR);
   static final List<Representation> SAMPLES =
@@ -42,11 +41,11 @@ final class LayoutController {
   @PostMapping(path = "/v1/layouts", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> createLayout(
       @RequestBody(required = false) byte[] body, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, DRY_RUN);
+    QueryParameters query = QueryParameters.read(request, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
     LayoutDocument document = LayoutDocument.read(body == null ? new byte[0] : body);
     Map<String, Object> answer = LayoutAnswers.summaryOf(document);
-    if (query.get(DRY_RUN)) {
+    if (query.get(GeneralParameters.DRY_RUN)) {
       answer.put("dryRun", true);
       double work = Math.rint(Landscape.expectedWork(document.layout()));
       answer.put("preparingWork", work);

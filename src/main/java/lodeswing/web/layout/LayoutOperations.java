@@ -12,6 +12,7 @@ import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
+import lodeswing.web.openapi.SharedTexts;
 import lodeswing.web.representation.Representation;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -30,13 +31,7 @@ class LayoutOperations {
 
   LayoutOperations(LayoutStore layouts) {
     samples = layouts.samples();
-    layoutId =
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.all().get(0).document().layoutId());
+    layoutId = SharedTexts.layoutId(samples.all().get(0).document().layoutId());
   }
 
   @Bean
@@ -48,8 +43,8 @@ class LayoutOperations {
         "Checks a layout, stores it under an id made from its content, and tells what is odd about"
             + " it. The same layout always has the same id, however it is written.",
         List.of(
-            new ParameterText(
-                "dry-run", false, new FlagShape(), "true: check only, store nothing.", "false")),
+            ParameterText.optional(
+                "dry-run", new FlagShape(), "true: check only, store nothing.", "false")),
         Optional.of(new RequestText(LayoutShapes.REQUEST, examples())),
         List.of(
             new AnswerText(201, "Stored for the first time.", LayoutAnswers.SUMMARY, DOCUMENT),
@@ -93,14 +88,13 @@ class LayoutOperations {
             + " every other GET below it.",
         List.of(
             layoutId,
-            new ParameterText(
+            ParameterText.optional(
                 "gapMm",
-                false,
                 NumberShape.between(-1000, 5000).in("millimetres"),
                 "A new gap; other figures likewise.",
                 "30"),
-            new ParameterText(
-                "magnet.1.poleUp", false, MagnetShapes.POLE, "A pole, turned.", "north")),
+            ParameterText.optional(
+                "magnet.1.poleUp", MagnetShapes.POLE, "A pole, turned.", "north")),
         Optional.empty(),
         List.of(new AnswerText(200, "The changed layout.", LayoutAnswers.SUMMARY, WITH_ID)),
         List.of(404, 422));

@@ -3,7 +3,6 @@ package lodeswing.web.occupancy;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import lodeswing.analysis.occupancy.OccupancySpec;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
@@ -16,6 +15,7 @@ import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -43,11 +43,6 @@ final class OccupancyController {
   static final int LEAST_RELEASES = 4 * OccupancySpec.LOTS;
   static final int MOST_RELEASES = 1 << 20;
 
-  private static final int USUAL_WIDTH = 1_200;
-
-  static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
   static final Parameter<OccupancyValue> VALUE =
       Parameter.constant("value", OccupancyValue.class, OccupancyValue::word);
 
@@ -61,7 +56,9 @@ final class OccupancyController {
   private static final Parameter<Integer> SEED =
       Parameter.integer("seed", 0, Integer.MAX_VALUE).orElse(1);
 
-  private static final Parameter<?>[] KNOWN = {OUT_TO, DURATION, RELEASES, SEED, WIDTH, VALUE};
+  private static final Parameter<?>[] KNOWN = {
+    OUT_TO, DURATION, RELEASES, SEED, DrawnReply.PIXELS, VALUE
+  };
 
   private final LayoutStore layouts;
   private final OccupancyComputations computations;

@@ -1,19 +1,16 @@
 package lodeswing.web.occupancy;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
-import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.trace.TraceShapes;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -40,46 +37,35 @@ class OccupancyOperations {
             + " both maps side by side. Every figure of the layout may be changed on the way, as in"
             + " getLayoutVariant.",
         List.of(
-            new ParameterText(
-                "layoutId",
-                true,
-                new TextShape(60),
-                "The layout's id.",
-                samples.get("closed-doors").document().layoutId()),
-            parameter(
+            SharedTexts.layoutId(samples.get("closed-doors").document().layoutId()),
+            ParameterText.optional(
                 "radius",
                 OccupancyController.RADIUS,
                 "Radius of the disc about the middle that releases come from, in the layout's unit"
                     + " of length; if left out half the side of the usual map.",
                 "60"),
-            parameter(
+            ParameterText.optional(
                 "durationS",
                 TraceShapes.DURATION,
                 "How long each release is followed; if left out until a free swing has half its"
                     + " size, three swings at least.",
                 "12"),
-            parameter(
+            ParameterText.optional(
                 "releases",
                 NumberShape.count(
                     OccupancyController.LEAST_RELEASES, OccupancyController.MOST_RELEASES),
                 "How many releases, a multiple of 16.",
                 "1024"),
-            parameter(
+            ParameterText.optional(
                 "seed",
                 NumberShape.count(0, Integer.MAX_VALUE),
                 "Another seed gives other releases.",
                 "1"),
-            parameter(
-                "width",
-                NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-                "Width of a PNG in pixels.",
-                "1200"),
-            parameter(
+            SharedTexts.pixels(DrawnReply.USUAL_WIDTH),
+            SharedTexts.word(
                 "value",
-                ChoiceShape.of(
-                    Arrays.stream(OccupancyValue.values())
-                        .map(OccupancyValue::word)
-                        .toArray(String[]::new)),
+                OccupancyValue.values(),
+                OccupancyValue::word,
                 "One value as text, for a cell of a spreadsheet.",
                 "correlation")),
         Optional.empty(),
@@ -88,9 +74,5 @@ class OccupancyOperations {
                 200, "The occupancy.", OccupancyShapes.DOCUMENT, OccupancyController.OFFERED),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
-  }
-
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
   }
 }

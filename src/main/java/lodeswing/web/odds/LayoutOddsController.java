@@ -7,13 +7,15 @@ import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.hand.HandByAddress;
-import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.DrawnReply;
+import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
@@ -61,24 +63,24 @@ final class LayoutOddsController {
     SEED,
     PARTS,
     RIGS,
-    OddsReplies.PIXELS,
+    DrawnReply.PIXELS,
     OddsReplies.VALUE,
     OddsReplies.OUTCOME
   };
 
   private final LayoutStore layouts;
-  private final OddsStore odds;
+  private final PostedRequests<OddsRequest> odds;
   private final OddsComputations computations;
   private final PreparingCost cost;
-  private final ComputedAnswers answers;
+  private final PostedAnswers answers;
   private final Limits limits;
 
   LayoutOddsController(
       LayoutStore layouts,
-      OddsStore odds,
+      PostedRequests<OddsRequest> odds,
       OddsComputations computations,
       PreparingCost cost,
-      ComputedAnswers answers,
+      PostedAnswers answers,
       Limits limits) {
     this.layouts = layouts;
     this.odds = odds;
@@ -96,17 +98,18 @@ final class LayoutOddsController {
   ResponseEntity<byte[]> getLayoutOdds(@PathVariable String layoutId, HttpServletRequest request) {
     LayoutQuery read = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = read.parameters();
-    Representation form = OddsForm.choose(request, query, OFFERED);
+    Representation form = Negotiation.chooseForCell(request, query, OFFERED, OddsReplies.VALUE);
     Body sent = body(query);
     OddsRequest asked = OddsRequest.of(read.layout(), sent);
     new OddsReview(asked, LayoutPlace.ADDRESS).check(sent, limits);
     cost.check(read.layout(), LayoutPlace.ADDRESS);
-    odds.save(asked);
-    return answers.reply(
+    return answers.addressed(
         request,
         query,
+        odds,
+        asked,
         computations.of(asked, LayoutPlace.ADDRESS),
-        result -> OddsReplies.of(form, asked, result.bytes(), query).cache(CachePolicy.SHORT));
+        OddsReplies.writer(form, query));
   }
 
   private static Body body(QueryParameters query) {

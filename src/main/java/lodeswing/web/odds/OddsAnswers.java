@@ -52,7 +52,7 @@ final class OddsAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("oddsId", request.oddsId());
+    members.put("oddsId", request.id());
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
     members.put("units", Body.of(new LinkedHashMap<>(request.layout().units())));
@@ -252,7 +252,7 @@ final class OddsAnswers {
           table.split().map(of -> Numbers.plain(of.between().value())).orElse(NONE);
       case SOURCE -> table.split().map(OddsWords::source).orElse(NONE);
       case ROBUST -> table.split().map(of -> Boolean.toString(words.robust())).orElse(NONE);
-      case ODDS_ID -> request.oddsId();
+      case ODDS_ID -> request.id();
     };
   }
 

@@ -25,8 +25,6 @@ import org.springframework.stereotype.Component;
 @Component
 final class OddsComputations {
 
-  private static final String KIND = "odds";
-
   private final Landscapes landscapes;
   private final OutcomeFinders finders;
   private final Limits limits;
@@ -46,10 +44,10 @@ final class OddsComputations {
   Computation of(OddsRequest request, LayoutPlace place) {
     return new Computation(
             request.key(limits.followedS()),
-            KIND,
+            request.kind().word(),
             request.url(),
             progress -> counted(request, place, progress).written())
-        .remadeFrom(request.oddsId())
+        .remadeFrom(request.id())
         .costing(
             landscapes
                 .costOf(request.layout())

@@ -4,24 +4,20 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lodeswing.analysis.odds.PartsTrial;
-import lodeswing.job.Computation;
-import lodeswing.web.body.Body;
-import lodeswing.web.body.BodyReader;
-import lodeswing.web.jobs.ComputedAnswers;
-import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
-import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.KeptReplies;
-import lodeswing.web.representation.Parameter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.posted.SentRequest;
+import lodeswing.web.representation.DrawnReply;
+import lodeswing.web.representation.GeneralParameters;
+import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
-import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -37,66 +33,53 @@ final class OddsController {
   static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CSV, Representation.CBOR, Representation.TEXT);
   static final List<Representation> PICTURE = List.of(Representation.SVG, Representation.PNG);
-  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
 
   private final LayoutStore layouts;
-  private final OddsStore odds;
+  private final PostedRequests<OddsRequest> odds;
   private final OddsComputations computations;
   private final PreparingCost cost;
-  private final DryRun dryRun;
-  private final ComputedAnswers answers;
   private final Limits limits;
-  private final KeptReplies kept;
+  private final PostedAnswers answers;
 
   OddsController(
       LayoutStore layouts,
-      OddsStore odds,
+      PostedRequests<OddsRequest> odds,
       OddsComputations computations,
       PreparingCost cost,
-      DryRun dryRun,
-      ComputedAnswers answers,
       Limits limits,
-      KeptReplies kept) {
+      PostedAnswers answers) {
     this.layouts = layouts;
     this.odds = odds;
     this.computations = computations;
     this.cost = cost;
-    this.dryRun = dryRun;
-    this.answers = answers;
     this.limits = limits;
-    this.kept = kept;
+    this.answers = answers;
   }
 
   @PostMapping(path = "/v1/odds", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> createOdds(
-      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
+      @RequestBody(required = false) byte @Nullable [] body, HttpServletRequest request) {
     QueryParameters query =
-        QueryParameters.read(request, DRY_RUN, OddsReplies.VALUE, OddsReplies.OUTCOME);
-    Representation form = OddsForm.choose(request, query, DOCUMENT);
-    Body sent = BodyReader.read(body == null ? new byte[0] : body, OddsShapes.REQUEST);
-    LayoutDocument layout =
-        sent.findObject("layout")
-            .map(LayoutDocument::of)
-            .orElseGet(() -> layouts.get(sent.text("layoutId")));
-    LayoutPlace place = sent.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
-    OddsRequest asked = OddsRequest.of(layout, sent);
-    new OddsReview(asked, place).check(sent, limits);
-    cost.check(layout, place);
-    Computation work = computations.of(asked, place);
-    if (query.get(DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, dryRun.of(layout, work, named(asked))).to(request);
-    }
-    odds.save(asked);
-    return answers.reply(
+        QueryParameters.read(
+            request, GeneralParameters.DRY_RUN, OddsReplies.VALUE, OddsReplies.OUTCOME);
+    Representation form = Negotiation.chooseForCell(request, query, DOCUMENT, OddsReplies.VALUE);
+    SentRequest sent = SentRequest.read(body, OddsShapes.REQUEST, layouts);
+    OddsRequest asked = OddsRequest.of(sent.layout(), sent.body());
+    new OddsReview(asked, sent.place()).check(sent.body(), limits);
+    cost.check(sent.layout(), sent.place());
+    return answers.created(
         request,
         query,
-        work,
-        result -> OddsReplies.of(form, asked, result.bytes(), query).readAt(asked.url()));
+        odds,
+        asked,
+        computations.of(asked, sent.place()),
+        named(asked),
+        OddsReplies.writer(form, query));
   }
 
   private Map<String, Object> named(OddsRequest asked) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("oddsId", asked.oddsId());
+    members.put("oddsId", asked.id());
     long varied = (long) asked.rigs() * PartsTrial.RELEASES;
     members.put("releases", (double) (computations.releases(asked) + varied));
     return members;
@@ -115,33 +98,20 @@ final class OddsController {
   @GetMapping("/v1/odds/{oddsId}/bars")
   ResponseEntity<byte[]> getOddsBars(@PathVariable String oddsId, HttpServletRequest request) {
     return answer(
-        oddsId, "/bars", request, PICTURE, QueryParameters.read(request, OddsReplies.PIXELS));
+        oddsId, "/bars", request, PICTURE, QueryParameters.read(request, DrawnReply.PIXELS));
   }
 
   private ResponseEntity<byte[]> answer(
       String oddsId,
-      String part,
+      String path,
       HttpServletRequest request,
       List<Representation> offered,
       QueryParameters query) {
-    Representation form = OddsForm.choose(request, query, offered);
-    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
-    if (written.isPresent()) {
-      return written.get();
-    }
-    return answers.replyAsStored(
-        request,
-        query,
-        odds.get(oddsId),
+    Representation form = Negotiation.chooseForCell(request, query, offered, OddsReplies.VALUE);
+    return answers.fetched(
+        new PostedAnswers.Part(request, query, form, path),
+        () -> odds.get(oddsId),
         asked -> List.of(computations.of(asked, LayoutPlace.STORED)),
-        (asked, result) ->
-            kept.keep(
-                asked.url() + part,
-                query,
-                form,
-                result,
-                () ->
-                    OddsReplies.of(form, asked, result.bytes(), query)
-                        .cache(CachePolicy.IMMUTABLE)));
+        asked -> OddsReplies.writer(form, query));
   }
 }

@@ -1,17 +1,13 @@
 package lodeswing.web.odds;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
-import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.hand.HandShapes;
 import lodeswing.web.landscape.DryRun;
@@ -22,6 +18,8 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -52,15 +50,7 @@ class OddsOperations {
             + " scatter comes from the hand or from the parts, and whether the odds are robust."
             + " Tries are points of a Sobol' sequence with a random digital shift by the seed; the"
             + " same request always has the same bytes.",
-        List.of(
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false"),
-            value(),
-            outcome()),
+        List.of(SharedTexts.dryRun(), value(), outcome()),
         Optional.of(new RequestText(OddsShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
@@ -130,7 +120,7 @@ class OddsOperations {
         TAG,
         "Get the picture of odds",
         "A bar for each end with its interval, in the colour and pattern that the end has in maps.",
-        List.of(oddsId(), pixels()),
+        List.of(oddsId(), SharedTexts.pixels(DrawnReply.USUAL_WIDTH)),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The picture.", OddsShapes.DOCUMENT, OddsController.PICTURE),
@@ -141,46 +131,44 @@ class OddsOperations {
   @Bean
   OperationDescription describeGetLayoutOdds() {
     List<ParameterText> all = new ArrayList<>();
+    all.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
+    all.add(ParameterText.needed("x", HandShapes.PLACE, "Where the hand means to let go.", "-70"));
+    all.add(ParameterText.needed("y", HandShapes.PLACE, "Where the hand means to let go.", "30"));
     all.add(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()));
-    all.add(needed("x", HandShapes.PLACE, "Where the hand means to let go.", "-70"));
-    all.add(needed("y", HandShapes.PLACE, "Where the hand means to let go.", "30"));
-    all.add(
-        needed(
+        ParameterText.needed(
             "spreadMm",
             HandShapes.SIZE,
             "Standard deviation along either axis, or the (outer) radius of a disc or ring; in a"
                 + " textbook layout in its own unit of length.",
             "3"));
-    all.add(parameter("vx", HandShapes.SPEED, "The push that it means along x.", "0"));
-    all.add(parameter("vy", HandShapes.SPEED, "The push that it means along y.", "0"));
+    all.add(ParameterText.optional("vx", HandShapes.SPEED, "The push that it means along x.", "0"));
+    all.add(ParameterText.optional("vy", HandShapes.SPEED, "The push that it means along y.", "0"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
-    all.add(parameter("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
+    all.add(ParameterText.optional("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "spreadMmPerS",
             HandShapes.SPEED_SIZE,
             "Standard deviation of the push along either axis.",
             "0"));
-    all.add(parameter("width", OddsShapes.WIDTH, "How long intervals may be at most.", "0.02"));
-    all.add(parameter("interval", OddsShapes.INTERVAL, "Whose intervals.", "wilson"));
-    all.add(parameter("seed", OddsShapes.SEED, "Seed of the tries and of the parts.", "1"));
     all.add(
-        parameter(
+        ParameterText.optional(
+            "width", OddsShapes.WIDTH, "How long intervals may be at most.", "0.02"));
+    all.add(ParameterText.optional("interval", OddsShapes.INTERVAL, "Whose intervals.", "wilson"));
+    all.add(
+        ParameterText.optional(
+            "seed", OddsShapes.SEED, "Seed of the tries and of the parts.", "1"));
+    all.add(
+        ParameterText.optional(
             "parts",
             new FlagShape(),
             "true: vary the parts too, by the layout's tolerances, which may be given as"
                 + " tolerances.gapMm and so on.",
             "false"));
-    all.add(parameter("rigs", OddsShapes.RIGS, "How many rigs are built anew.", "16"));
-    all.add(pixels());
+    all.add(ParameterText.optional("rigs", OddsShapes.RIGS, "How many rigs are built anew.", "16"));
+    all.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     all.add(value());
     all.add(outcome());
     return new OperationDescription(
@@ -197,26 +185,18 @@ class OddsOperations {
         List.of(404, 422, 503));
   }
 
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
-  }
-
-  private static ParameterText needed(String name, NumberShape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example, true);
-  }
-
   private static ParameterText value() {
-    return parameter(
+    return SharedTexts.word(
         "value",
-        ChoiceShape.of(
-            Arrays.stream(OddsValue.values()).map(OddsValue::word).toArray(String[]::new)),
+        OddsValue.values(),
+        OddsValue::word,
         "One value as text, for a cell of a spreadsheet: outcome is the likeliest end, tries how"
             + " many a class needs to tell the two likeliest places apart.",
         "chance");
   }
 
   private static ParameterText outcome() {
-    return parameter(
+    return ParameterText.optional(
         "outcome",
         new TextShape(200),
         "The label or name that chance, low and high are asked of; the likeliest if left out.",
@@ -224,15 +204,6 @@ class OddsOperations {
   }
 
   private static ParameterText oddsId() {
-    return new ParameterText(
-        "oddsId", true, new TextShape(60), "The id, as createOdds gave it.", "odd-…");
-  }
-
-  private static ParameterText pixels() {
-    return parameter(
-        "pixels",
-        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-        "Width of a PNG in pixels.",
-        "1200");
+    return SharedTexts.id("oddsId", "The id, as createOdds gave it.", "odd-…");
   }
 }

@@ -1,8 +1,7 @@
 package lodeswing.web.odds;
 
-import java.nio.charset.StandardCharsets;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -12,13 +11,7 @@ import lodeswing.web.representation.TableDialect;
 /** Odds in each of their forms. */
 final class OddsReplies {
 
-  private static final int USUAL_WIDTH = 1_200;
   private static final int LONGEST_NAME = 200;
-
-  /** Width of a picture in pixels. */
-  static final Parameter<Integer> PIXELS =
-      Parameter.integer("pixels", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
 
   /** The value for a cell. */
   static final Parameter<OddsValue> VALUE =
@@ -29,15 +22,19 @@ final class OddsReplies {
 
   private OddsReplies() {}
 
-  /** The answer in a form; {@code query} must know the parameters of this class that it needs. */
-  static Reply of(Representation form, OddsRequest request, byte[] result, QueryParameters query) {
-    var answers = new OddsAnswers(request, result);
+  /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
+  static PostedAnswers.Writer<OddsRequest> writer(Representation form, QueryParameters query) {
+    return (asked, result) -> of(form, asked, result.bytes(), query);
+  }
+
+  private static Reply of(
+      Representation form, OddsRequest asked, byte[] result, QueryParameters query) {
+    var answers = new OddsAnswers(asked, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG -> Reply.of(form, SvgWriter.write(answers.bars()).getBytes(StandardCharsets.UTF_8));
-      case PNG -> Reply.of(form, PngWriter.write(answers.bars(), query.get(PIXELS)));
-      default -> Reply.ofResult(form, answers.json(), request.revision());
+      case SVG, PNG -> DrawnReply.of(form, answers.bars(), query);
+      default -> Reply.ofResult(form, answers.json(), asked.revision());
     };
   }
 

@@ -15,9 +15,10 @@ import lodeswing.core.statistics.IntervalRule;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.hand.AimedHand;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 
 /**
  * Odds as they are asked for, in the layout's own units, with every default filled in.
@@ -28,9 +29,15 @@ import lodeswing.web.limits.Limits;
  * @param revision of the engine that answers
  */
 record OddsRequest(LayoutDocument layout, Body canonical, int revision)
-    implements Revised<OddsRequest> {
+    implements Posted<OddsRequest> {
 
-  private static final String KIND = "odds";
+  static final PostedKind KIND =
+      new PostedKind(
+          "odd",
+          "odds",
+          "/v1/odds/",
+          OddsShapes.STORED,
+          "No odds of this id are stored; post them again at /v1/odds.");
   private static final double PER_MILLI = 1e-3;
   private static final double PER_CENT = 1e-2;
 
@@ -63,43 +70,21 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
                     : Optional.empty());
   }
 
-  /** The same with its layout's id: what is stored under the odds' id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout.layoutId());
-    members.putAll(canonical.members());
-    return Body.of(members);
-  }
-
-  /** Names these odds, labels and counts included. */
-  String oddsId() {
-    return oddsKey().id();
-  }
-
-  private ComputationKey oddsKey() {
-    return new ComputationKey("odd", KIND + "|" + stored().toJson(), revision);
-  }
-
-  /** The same, of the revision that an id was made under. */
-  OddsRequest asNamed(String oddsId) {
-    return new OddsRequest(layout, canonical, oddsKey().revisionOf(oddsId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public OddsRequest today() {
-    return new OddsRequest(layout, canonical, ComputationKey.ENGINE_REVISION);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/odds/" + oddsId();
+  public OddsRequest of(int other) {
+    return new OddsRequest(layout, canonical, other);
   }
 
   /** Names the counted ends alone: neither labels nor what a class counted change them. */
   ComputationKey key(double followed) {
     return new ComputationKey(
         "cnt",
-        KIND
+        KIND.word()
             + "|"
             + followed
             + "|"

@@ -75,6 +75,16 @@ public record OperationDescription(
     public ParameterText(String name, boolean inPath, Shape shape, String text, String example) {
       this(name, inPath, shape, text, example, inPath);
     }
+
+    /** A parameter of the query that may be left out. */
+    public static ParameterText optional(String name, Shape shape, String text, String example) {
+      return new ParameterText(name, false, shape, text, example);
+    }
+
+    /** A parameter of the query without which nothing is answered. */
+    public static ParameterText needed(String name, Shape shape, String text, String example) {
+      return new ParameterText(name, false, shape, text, example, true);
+    }
   }
 
   /**

@@ -94,7 +94,7 @@ class ServiceOperations {
             TAG,
             "Get a job",
             "How far a computation is, and where its result will be.",
-            List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+            List.of(jobId()),
             Optional.empty(),
             List.of(ok(PendingAnswer.JOB, DOCUMENT)),
             List.of(404, 412))
@@ -113,10 +113,9 @@ class ServiceOperations {
             + " when the last of them has withdrawn by its cancelUrl. One that another computation"
             + " waits for goes on: 409 with the problem job-needed.",
         List.of(
-            new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1"),
-            new ParameterText(
+            jobId(),
+            ParameterText.optional(
                 "ask",
-                false,
                 new TextShape(40),
                 "Which asking is withdrawn, as in cancelUrl; needed where several asked.",
                 "ask-1")),
@@ -133,7 +132,7 @@ class ServiceOperations {
             "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
                 + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
                 + " that event did not tell yet; 204 where it told the end.",
-            List.of(new ParameterText("jobId", true, new TextShape(80), "The job's id.", "job-1")),
+            List.of(jobId()),
             ok(PendingAnswer.JOB, List.of(Representation.EVENTS)))
         .ofTheMoment();
   }
@@ -157,5 +156,9 @@ class ServiceOperations {
         Optional.empty(),
         List.of(answer),
         parameters.isEmpty() ? List.of() : List.of(404));
+  }
+
+  private static ParameterText jobId() {
+    return SharedTexts.id("jobId", "The job's id.", "job-1");
   }
 }

@@ -1,22 +1,19 @@
 package lodeswing.web.plate;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.Measure;
 import lodeswing.figure.PathFigure;
 import lodeswing.figure.PathPicture;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
-import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -28,11 +25,9 @@ import org.springframework.web.bind.annotation.RestController;
 final class PlateController {
 
   static final List<Representation> OFFERED = List.of(Representation.SVG, Representation.PNG);
-  private static final int USUAL_WIDTH = 600;
+  static final int USUAL_WIDTH = 600;
 
-  private static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
+  private static final Parameter<Integer> WIDTH = DrawnReply.pixels(USUAL_WIDTH);
 
   private final LayoutStore layouts;
 
@@ -46,11 +41,7 @@ final class PlateController {
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
     Drawing drawing = drawing(asked.layout());
-    byte[] picture =
-        form == Representation.SVG
-            ? SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8)
-            : PngWriter.write(drawing, query.get(WIDTH));
-    return Reply.of(form, picture).cache(CachePolicy.SHORT).to(request);
+    return DrawnReply.of(form, drawing, query.get(WIDTH)).cache(CachePolicy.SHORT).to(request);
   }
 
   private static Drawing drawing(LayoutDocument layout) {

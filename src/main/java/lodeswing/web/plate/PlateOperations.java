@@ -2,14 +2,11 @@ package lodeswing.web.plate;
 
 import java.util.List;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
-import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
-import lodeswing.web.openapi.OperationDescription.ParameterText;
+import lodeswing.web.openapi.SharedTexts;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -32,18 +29,8 @@ class PlateOperations {
             + " thumbnail. Every figure of the layout may be changed on the way, as in"
             + " getLayoutVariant.",
         List.of(
-            new ParameterText(
-                "layoutId",
-                true,
-                new TextShape(60),
-                "The layout's id.",
-                layouts.samples().get("three-stations").document().layoutId()),
-            new ParameterText(
-                "width",
-                false,
-                NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-                "Width of a PNG in pixels.",
-                "600")),
+            SharedTexts.layoutId(layouts.samples().get("three-stations").document().layoutId()),
+            SharedTexts.pixels(PlateController.USUAL_WIDTH)),
         Optional.empty(),
         List.of(new AnswerText(200, "The picture.", PICTURE, PlateController.OFFERED)),
         List.of(404, 422));

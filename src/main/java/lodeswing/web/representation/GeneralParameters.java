@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The query parameters that every resource knows. */
+/** The query parameters that every resource, or every post, knows. */
 public final class GeneralParameters {
 
   /** The form of the answer; wins over Accept. */
@@ -39,18 +39,21 @@ public final class GeneralParameters {
   /** Has no effect and is in no key: lets a sheet force a refresh. */
   public static final Parameter<String> CB = Parameter.of("cb", "anything", Optional::of);
 
+  /** Whether a post tells its cost alone; known to posts that compute. */
+  public static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
+
   /** Names of those that leave the bytes of an answer in a given form as they are. */
   static final Set<String> WITHOUT_EFFECT_ON_BYTES =
       Set.of(FORMAT.name(), LANG.name(), ERRORS.name(), WAIT.name(), CB.name());
 
   private GeneralParameters() {}
 
-  /** The names of all of them. */
+  /** Names of those that every resource knows. */
   public static List<String> names() {
     return all().stream().map(Parameter::name).toList();
   }
 
-  /** All of them. */
+  /** Those that every resource knows. */
   public static List<Parameter<?>> all() {
     return List.of(FORMAT, LANG, ERRORS, DECIMAL, BOM, WAIT, CB);
   }

@@ -60,7 +60,8 @@ public final class Negotiation {
       QueryParameters query,
       List<Representation> offered,
       Parameter<?> value) {
-    return query.find(value).isPresent() && query.find(GeneralParameters.FORMAT).isEmpty()
+    boolean cell = offered.contains(Representation.TEXT) && query.find(value).isPresent();
+    return cell && query.find(GeneralParameters.FORMAT).isEmpty()
         ? Representation.TEXT
         : choose(request, query, offered);
   }

@@ -2,12 +2,11 @@ package lodeswing.web.restpoint;
 
 import java.util.List;
 import java.util.Optional;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
-import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -25,12 +24,7 @@ class RestPointOperations {
             + " periods, the saddles between them, and the places where the model stops to hold."
             + " Every figure of the layout may be changed on the way, as in getLayoutVariant.",
         List.of(
-            new ParameterText(
-                "layoutId",
-                true,
-                new TextShape(60),
-                "The layout's id.",
-                layouts.samples().get("three-stations").document().layoutId())),
+            SharedTexts.layoutId(layouts.samples().get("three-stations").document().layoutId())),
         Optional.empty(),
         List.of(
             new AnswerText(

@@ -12,12 +12,13 @@ import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.hand.HandByAddress;
 import lodeswing.web.hand.HandShapes;
-import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -95,23 +96,23 @@ final class LayoutSweepController {
     SEED,
     HALF_WIDTH,
     SIDE,
-    SweepReplies.PIXELS,
+    DrawnReply.PIXELS,
     SweepReplies.VALUE,
     SweepReplies.COLUMN,
     SweepReplies.ROW
   };
 
   private final LayoutStore layouts;
-  private final SweepStore sweeps;
+  private final PostedRequests<SweepRequest> sweeps;
   private final SweepComputations computations;
-  private final ComputedAnswers answers;
+  private final PostedAnswers answers;
   private final Limits limits;
 
   LayoutSweepController(
       LayoutStore layouts,
-      SweepStore sweeps,
+      PostedRequests<SweepRequest> sweeps,
       SweepComputations computations,
-      ComputedAnswers answers,
+      PostedAnswers answers,
       Limits limits) {
     this.layouts = layouts;
     this.sweeps = sweeps;
@@ -138,12 +139,7 @@ final class LayoutSweepController {
     SweepRequest asked = review.request(limits);
     Computation work = computations.of(asked);
     review.affordable(asked, work.releases(), limits);
-    sweeps.save(asked);
-    return answers.reply(
-        request,
-        query,
-        work,
-        result -> SweepReplies.of(form, asked, result.bytes(), query).cache(CachePolicy.SHORT));
+    return answers.addressed(request, query, sweeps, asked, work, SweepReplies.writer(form, query));
   }
 
   private static Body body(QueryParameters query) {

@@ -43,7 +43,7 @@ final class SweepAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("sweepId", request.sweepId());
+    members.put("sweepId", request.id());
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
     members.putAll(request.canonical().members());
@@ -148,7 +148,7 @@ final class SweepAnswers {
               : String.join("; ", table.changes(column).stream().map(words::where).toList());
       case POINTS -> (double) table.rows().size();
       case PROBLEMS -> (double) table.problems();
-      case SWEEP_ID -> request.sweepId();
+      case SWEEP_ID -> request.id();
     };
   }
 

@@ -42,7 +42,6 @@ import org.springframework.stereotype.Component;
 @Component
 final class SweepComputations {
 
-  private static final String KIND = "sweep";
   private static final String STILL = "A piece of the sweep is still being computed.";
   private static final int MOST_FORETOLD = 6;
 
@@ -73,10 +72,10 @@ final class SweepComputations {
     Computation work =
         new Computation(
                 request.key(limits),
-                KIND,
+                request.kind().word(),
                 request.url(),
                 progress -> table(request, progress).written())
-            .remadeFrom(request.sweepId());
+            .remadeFrom(request.id());
     boolean there = computations.find(work.key().id()).isPresent();
     return there || !work.key().current() ? work : work.costing(cost(request));
   }

@@ -1,17 +1,13 @@
 package lodeswing.web.sweep;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
-import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.hand.HandShapes;
 import lodeswing.web.landscape.DryRun;
@@ -22,6 +18,8 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -52,16 +50,7 @@ class SweepOperations {
             + " cannot be built has a row with the reason in the column problem and no figures."
             + " The work is done in pieces that are kept one by one: after a restart it goes on"
             + " where it was, and sweeps share the points that they have in common.",
-        List.of(
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false"),
-            value(),
-            column(),
-            row()),
+        List.of(SharedTexts.dryRun(), value(), column(), row()),
         Optional.of(new RequestText(SweepShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
@@ -131,7 +120,7 @@ class SweepOperations {
         "Get the picture of a sweep",
         "Over one quantity, lines one below the other with intervals as bands, and marks for words;"
             + " over two, a map of one column with its legend, outcomes in colours and patterns.",
-        List.of(sweepId(), column(), pixels()),
+        List.of(sweepId(), column(), SharedTexts.pixels(DrawnReply.USUAL_WIDTH)),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The picture.", SweepShapes.DOCUMENT, SweepController.PICTURE),
@@ -142,59 +131,65 @@ class SweepOperations {
   @Bean
   OperationDescription describeGetLayoutSweep() {
     List<ParameterText> all = new ArrayList<>();
+    all.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
+    all.add(ParameterText.needed("vary", new TextShape(80), "The quantity.", "gapMm"));
+    all.add(ParameterText.optional("from", SweepShapes.FIGURE, "Its first value.", "25"));
+    all.add(ParameterText.optional("to", SweepShapes.FIGURE, "Its last value.", "40"));
     all.add(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()));
-    all.add(new ParameterText("vary", false, new TextShape(80), "The quantity.", "gapMm", true));
-    all.add(parameter("from", SweepShapes.FIGURE, "Its first value.", "25"));
-    all.add(parameter("to", SweepShapes.FIGURE, "Its last value.", "40"));
-    all.add(parameter("steps", SweepShapes.STEPS, "How many values, both ends among them.", "4"));
-    all.add(parameter("spacing", SweepShapes.SPACING, "Between the values.", "even"));
+        ParameterText.optional(
+            "steps", SweepShapes.STEPS, "How many values, both ends among them.", "4"));
+    all.add(ParameterText.optional("spacing", SweepShapes.SPACING, "Between the values.", "even"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "values",
             new TextShape(4_000),
             "Every value instead, with semicolons between them, or commas where the decimal sign is"
                 + " a point.",
             "25;30;40"));
     all.add(
-        new ParameterText(
+        ParameterText.needed(
             "measure",
-            false,
             new TextShape(300),
             "Measures with commas between them, of "
                 + String.join(", ", SweepShapes.MEASURE.words())
                 + ".",
-            "barrier",
-            true));
+            "barrier"));
     all.add(
-        parameter("label", new TextShape(200), "The label of chance, share or barrier.", "Tide"));
-    all.add(parameter("x", SweepShapes.PLACE, "The release, where it does not vary.", "-70"));
-    all.add(parameter("y", SweepShapes.PLACE, "The release, where it does not vary.", "30"));
-    all.add(parameter("vx", SweepShapes.SPEED, "Push along x.", "0"));
-    all.add(parameter("vy", SweepShapes.SPEED, "Push along y.", "0"));
+        ParameterText.optional(
+            "label", new TextShape(200), "The label of chance, share or barrier.", "Tide"));
     all.add(
-        parameter(
+        ParameterText.optional(
+            "x", SweepShapes.PLACE, "The release, where it does not vary.", "-70"));
+    all.add(
+        ParameterText.optional(
+            "y", SweepShapes.PLACE, "The release, where it does not vary.", "30"));
+    all.add(ParameterText.optional("vx", SweepShapes.SPEED, "Push along x.", "0"));
+    all.add(ParameterText.optional("vy", SweepShapes.SPEED, "Push along y.", "0"));
+    all.add(
+        ParameterText.optional(
             "spreadMm",
             HandShapes.SIZE,
             "How far the hand wanders, where a measure is of its odds: standard deviation, radius,"
                 + " or outer radius; in a textbook layout a plain number.",
             "3"));
     all.add(
-        parameter(
+        ParameterText.optional(
             "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
-    all.add(parameter("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
-    all.add(parameter("spreadMmPerS", HandShapes.SPEED_SIZE, "How far its push wanders.", "0"));
-    all.add(parameter("width", SweepShapes.WIDTH, "Longest interval of a chance.", "0.05"));
-    all.add(parameter("seed", SweepShapes.SEED, "Seed of the tries.", "1"));
+    all.add(ParameterText.optional("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
     all.add(
-        parameter("halfWidth", SweepShapes.HALF_WIDTH, "Half of the small map's window.", "80"));
-    all.add(parameter("side", SweepShapes.SIDE, "Pixels along the side of the small map.", "64"));
-    all.add(pixels());
+        ParameterText.optional(
+            "spreadMmPerS", HandShapes.SPEED_SIZE, "How far its push wanders.", "0"));
+    all.add(
+        ParameterText.optional(
+            "width", SweepShapes.WIDTH, "Longest interval of a chance.", "0.05"));
+    all.add(ParameterText.optional("seed", SweepShapes.SEED, "Seed of the tries.", "1"));
+    all.add(
+        ParameterText.optional(
+            "halfWidth", SweepShapes.HALF_WIDTH, "Half of the small map's window.", "80"));
+    all.add(
+        ParameterText.optional(
+            "side", SweepShapes.SIDE, "Pixels along the side of the small map.", "64"));
+    all.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     all.add(value());
     all.add(column());
     all.add(row());
@@ -212,15 +207,11 @@ class SweepOperations {
         List.of(404, 422, 503));
   }
 
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
-  }
-
   private static ParameterText value() {
-    return parameter(
+    return SharedTexts.word(
         "value",
-        ChoiceShape.of(
-            Arrays.stream(SweepValue.values()).map(SweepValue::word).toArray(String[]::new)),
+        SweepValue.values(),
+        SweepValue::word,
         "One value as text, for a cell of a spreadsheet: cell is that of row and column; least and"
             + " greatest are of a column, leastAt and greatestAt the first quantity's value there;"
             + " changes names the places from which a word is another than before.",
@@ -228,7 +219,7 @@ class SweepOperations {
   }
 
   private static ParameterText column() {
-    return parameter(
+    return ParameterText.optional(
         "column",
         new TextShape(300),
         "The column that a value or a map is of; the first measure if left out.",
@@ -236,20 +227,11 @@ class SweepOperations {
   }
 
   private static ParameterText row() {
-    return parameter(
+    return ParameterText.optional(
         "row", NumberShape.count(1, SweepShapes.MOST_VALUES), "The row of a cell, from 1.", "1");
   }
 
   private static ParameterText sweepId() {
-    return new ParameterText(
-        "sweepId", true, new TextShape(60), "The id, as createSweep gave it.", "swp-…");
-  }
-
-  private static ParameterText pixels() {
-    return parameter(
-        "pixels",
-        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-        "Width of a PNG in pixels.",
-        "1200");
+    return SharedTexts.id("sweepId", "The id, as createSweep gave it.", "swp-…");
   }
 }

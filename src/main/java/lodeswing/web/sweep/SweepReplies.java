@@ -1,9 +1,8 @@
 package lodeswing.web.sweep;
 
-import java.nio.charset.StandardCharsets;
 import lodeswing.figure.Drawing;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -13,13 +12,7 @@ import lodeswing.web.representation.TableDialect;
 /** Sweeps in each of their forms. */
 final class SweepReplies {
 
-  private static final int USUAL_WIDTH = 1_200;
   private static final int LONGEST_NAME = 300;
-
-  /** Width of a picture in pixels. */
-  static final Parameter<Integer> PIXELS =
-      Parameter.integer("pixels", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
 
   /** The value for a cell. */
   static final Parameter<SweepValue> VALUE =
@@ -34,16 +27,19 @@ final class SweepReplies {
 
   private SweepReplies() {}
 
-  /** The answer in a form; {@code query} must know the parameters of this class that it needs. */
-  static Reply of(Representation form, SweepRequest request, byte[] result, QueryParameters query) {
-    var answers = new SweepAnswers(request, result);
+  /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
+  static PostedAnswers.Writer<SweepRequest> writer(Representation form, QueryParameters query) {
+    return (asked, result) -> of(form, asked, result.bytes(), query);
+  }
+
+  private static Reply of(
+      Representation form, SweepRequest asked, byte[] result, QueryParameters query) {
+    var answers = new SweepAnswers(asked, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG ->
-          Reply.of(form, SvgWriter.write(plot(answers, query)).getBytes(StandardCharsets.UTF_8));
-      case PNG -> Reply.of(form, PngWriter.write(plot(answers, query), query.get(PIXELS)));
-      default -> Reply.ofResult(form, answers.json(), request.revision());
+      case SVG, PNG -> DrawnReply.of(form, plot(answers, query), query);
+      default -> Reply.ofResult(form, answers.json(), asked.revision());
     };
   }
 

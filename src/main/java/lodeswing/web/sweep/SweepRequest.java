@@ -15,9 +15,10 @@ import lodeswing.web.basin.UsualWindow;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.hand.AimedHand;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 
 /**
  * A sweep as it is asked for, in the layout's own units, with every value and default written out.
@@ -27,9 +28,15 @@ import lodeswing.web.limits.Limits;
  * @param revision of the engine that answers
  */
 record SweepRequest(LayoutDocument layout, Body canonical, int revision)
-    implements Revised<SweepRequest> {
+    implements Posted<SweepRequest> {
 
-  private static final String KIND = "sweep";
+  static final PostedKind KIND =
+      new PostedKind(
+          "swp",
+          "sweep",
+          "/v1/sweeps/",
+          SweepShapes.STORED,
+          "No sweep of this id is stored; post it again at /v1/sweeps.");
   private static final String MAP = "map";
 
   /** From a body that {@link SweepShapes} and {@link SweepReview#shapes} find no fault with. */
@@ -74,42 +81,21 @@ record SweepRequest(LayoutDocument layout, Body canonical, int revision)
     return Body.of(map);
   }
 
-  /** What is stored under the sweep's id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout.layoutId());
-    members.putAll(canonical.members());
-    return Body.of(members);
-  }
-
-  /** Names this sweep, labels included. */
-  String sweepId() {
-    return sweepKey().id();
-  }
-
-  private ComputationKey sweepKey() {
-    return new ComputationKey("swp", KIND + "|" + stored().toJson(), revision);
-  }
-
-  /** The same, of the revision that an id was made under. */
-  SweepRequest asNamed(String sweepId) {
-    return new SweepRequest(layout, canonical, sweepKey().revisionOf(sweepId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public SweepRequest today() {
-    return new SweepRequest(layout, canonical, ComputationKey.ENGINE_REVISION);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/sweeps/" + sweepId();
+  public SweepRequest of(int other) {
+    return new SweepRequest(layout, canonical, other);
   }
 
   /** Names the table; its pieces have names of their own, without labels. */
   ComputationKey key(Limits limits) {
     String followed = limits.durationS() + "|" + limits.followedS();
-    return new ComputationKey("swt", KIND + "|" + followed + "|" + stored().toJson(), revision);
+    return new ComputationKey(
+        "swt", KIND.word() + "|" + followed + "|" + stored().toJson(), revision);
   }
 
   boolean bench() {

@@ -24,7 +24,7 @@ record AnimationSettings(double speed, int width) {
   private static final Parameter<Double> SPEED =
       Parameter.number("speed", SPEED_RANGE.least(), SPEED_RANGE.most());
   private static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", (int) WIDTH_RANGE.least(), (int) WIDTH_RANGE.most()).orElse(640);
+      Parameter.integer("pixels", (int) WIDTH_RANGE.least(), (int) WIDTH_RANGE.most()).orElse(640);
 
   /** Speeds that are chosen where the query is silent, the first that does. */
   private static final List<Double> USUAL =

@@ -2,10 +2,11 @@ package lodeswing.web.trace;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
-import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutQuery;
-import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
@@ -34,26 +35,33 @@ final class LayoutTraceController {
 
   private final TraceByAddress address;
   private final TraceComputations computations;
-  private final ComputedAnswers answers;
+  private final PostedRequests<TraceRequest> traces;
+  private final PostedAnswers answers;
 
   LayoutTraceController(
-      TraceByAddress address, TraceComputations computations, ComputedAnswers answers) {
+      TraceByAddress address,
+      TraceComputations computations,
+      PostedRequests<TraceRequest> traces,
+      PostedAnswers answers) {
     this.address = address;
+    this.traces = traces;
     this.computations = computations;
     this.answers = answers;
   }
 
   @GetMapping("/v1/layouts/{layoutId}/trace")
   ResponseEntity<byte[]> getLayoutTrace(@PathVariable String layoutId, HttpServletRequest request) {
-    LayoutQuery asked = address.read(request, layoutId, TraceReplies.WIDTH, TraceReplies.VALUE);
+    LayoutQuery asked = address.read(request, layoutId, DrawnReply.PIXELS, TraceReplies.VALUE);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, TRACE, TraceReplies.VALUE);
     TraceRequest trace = address.trace(asked);
-    return answers.reply(
+    return answers.addressed(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
-        result -> TraceReplies.of(form, trace, result.bytes(), query).cache(CachePolicy.SHORT));
+        traces,
+        trace,
+        computations.of(trace, LayoutPlace.ADDRESS),
+        TraceReplies.writer(form, query));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/outcome")
@@ -62,11 +70,12 @@ final class LayoutTraceController {
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, OUTCOME, TraceReplies.VALUE);
     TraceRequest trace = address.trace(asked);
-    return answers.reply(
+    return answers.addressed(
         request,
         query,
-        computations.of(trace, "/v1/traces/" + trace.traceId(), LayoutPlace.ADDRESS),
-        result ->
-            TraceReplies.ofOutcome(form, trace, result.bytes(), query).cache(CachePolicy.SHORT));
+        traces,
+        trace,
+        computations.of(trace, LayoutPlace.ADDRESS),
+        TraceReplies.outcomeWriter(form, query));
   }
 }

@@ -109,54 +109,54 @@ class ShownTraceOperations {
 
   private static List<ParameterText> playing() {
     return List.of(
-        TraceOperations.parameter(
+        ParameterText.optional(
             "speed",
             AnimationSettings.SPEED_RANGE,
             "How many times as fast as true the bob moves; left out, 1 where the play is then short"
                 + " enough, else the least of 2, 5, 10 and so on that makes it so.",
             "1"),
-        TraceOperations.parameter(
-            "width", AnimationSettings.WIDTH_RANGE, "Width of a GIF in pixels.", "640"));
+        ParameterText.optional(
+            "pixels", AnimationSettings.WIDTH_RANGE, "Width of a GIF in pixels.", "640"));
   }
 
   private static List<ParameterText> settings() {
     return List.of(
-        TraceOperations.parameter(
+        ParameterText.optional(
             "spot",
             GlowSettings.SPOT_RANGE,
             "Width of the spot of light at half its brightness, in the layout's unit of length; 4"
                 + " mm, textbook 0.05.",
             "4"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "pixelSize",
             GlowSettings.PIXEL_RANGE,
             "Side of a pixel, in the layout's unit of length: from an eightieth to a half of the"
                 + " spot; left out, a round figure that makes some 500 to 1,200 pixels where the"
                 + " spot allows.",
             "0.5"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "exposureS",
             GlowSettings.EXPOSURE_RANGE,
             "How long the light is on from the release; at most, and left out, the trace's"
                 + " durationS.",
             "8"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "lookAfterS",
             GlowSettings.LOOK_RANGE,
             "How long after the light goes out the paper is looked at.",
             "0"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "decayTimeS",
             GlowSettings.DECAY_RANGE,
             "tau of the paper's decay 1/(1 + t/tau)^p; 30, for strontium aluminate (published: 10"
                 + " to 50).",
             "30"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "decayExponent",
             GlowSettings.EXPONENT_RANGE,
             "p of the paper's decay; 1.1, for strontium aluminate (published: close to 1).",
             "1.1"),
-        TraceOperations.parameter(
+        ParameterText.optional(
             "gain", GlowSettings.GAIN_RANGE, "How many times as bright the glow is shown.", "1"));
   }
 }

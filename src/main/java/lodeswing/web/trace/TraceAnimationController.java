@@ -2,13 +2,11 @@ package lodeswing.web.trace;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
-import java.util.Optional;
-import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.KeptReplies;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
@@ -23,26 +21,23 @@ final class TraceAnimationController {
 
   static final List<Representation> MOVING = List.of(Representation.SVG, Representation.GIF);
 
-  private final TraceStore traces;
+  private final PostedRequests<TraceRequest> traces;
   private final TraceByAddress address;
   private final TraceComputations computations;
-  private final ComputedAnswers answers;
+  private final PostedAnswers answers;
   private final Limits limits;
-  private final KeptReplies kept;
 
   TraceAnimationController(
-      TraceStore traces,
+      PostedRequests<TraceRequest> traces,
       TraceByAddress address,
       TraceComputations computations,
-      ComputedAnswers answers,
-      Limits limits,
-      KeptReplies kept) {
+      PostedAnswers answers,
+      Limits limits) {
     this.traces = traces;
     this.address = address;
     this.computations = computations;
     this.answers = answers;
     this.limits = limits;
-    this.kept = kept;
   }
 
   @GetMapping("/v1/traces/{traceId}/animation")
@@ -50,27 +45,11 @@ final class TraceAnimationController {
       @PathVariable String traceId, HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request, AnimationSettings.parameters());
     Representation form = Negotiation.choose(request, query, MOVING);
-    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
-    if (written.isPresent()) {
-      return written.get();
-    }
-    TraceRequest trace = traces.get(traceId);
-    AnimationSettings settings = AnimationSettings.of(query, trace, limits);
-    return answers.replyAsStored(
-        request,
-        query,
-        trace,
-        asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
-        (asked, result) ->
-            kept.keep(
-                asked.url() + "/animation",
-                query,
-                form,
-                result,
-                () ->
-                    new TraceAnimation(asked, result.bytes(), settings)
-                        .reply(form, limits)
-                        .cache(CachePolicy.IMMUTABLE)));
+    return answers.fetched(
+        new PostedAnswers.Part(request, query, form, "/animation"),
+        () -> traces.get(traceId),
+        asked -> List.of(computations.of(asked, LayoutPlace.STORED)),
+        asked -> writer(form, AnimationSettings.of(query, asked, limits)));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/trace/animation")
@@ -81,13 +60,18 @@ final class TraceAnimationController {
     Representation form = Negotiation.choose(request, query, MOVING);
     TraceRequest trace = address.trace(asked);
     AnimationSettings settings = AnimationSettings.of(query, trace, limits);
-    return answers.reply(
+    return answers.addressed(
         request,
         query,
-        computations.of(trace, trace.url(), LayoutPlace.ADDRESS),
-        result ->
-            new TraceAnimation(trace, result.bytes(), settings)
-                .reply(form, limits)
-                .cache(CachePolicy.SHORT));
+        traces,
+        trace,
+        computations.of(trace, LayoutPlace.ADDRESS),
+        writer(form, settings));
+  }
+
+  private PostedAnswers.Writer<TraceRequest> writer(
+      Representation form, AnimationSettings settings) {
+    return (asked, result) ->
+        new TraceAnimation(asked, result.bytes(), settings).reply(form, limits);
   }
 }

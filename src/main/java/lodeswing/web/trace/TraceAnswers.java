@@ -51,7 +51,7 @@ final class TraceAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("traceId", request.traceId());
+    members.put("traceId", request.id());
     putCommon(members);
     members.put("release", request.canonical().object("release"));
     members.put("samples", samples());
@@ -248,7 +248,7 @@ final class TraceAnswers {
       case TRUSTED_UNTIL -> time(path.trustedUntil());
       case FORETOLD_UNTIL -> time(path.foretoldUntil());
       case MAP_OUTCOME -> words.mapOutcome();
-      case TRACE_ID -> request.traceId();
+      case TRACE_ID -> request.id();
     };
   }
 
@@ -257,7 +257,7 @@ final class TraceAnswers {
   }
 
   private Body links() {
-    String self = "/v1/traces/" + request.traceId();
+    String self = "/v1/traces/" + request.id();
     Map<String, Object> links = new LinkedHashMap<>();
     links.put("self", self);
     links.put("csv", self + "?format=csv");

@@ -35,19 +35,13 @@ final class TraceByAddress {
       List.of(X, Y, VX, VY, DURATION, INTERVAL, ACCURACY, THIN);
 
   private final LayoutStore layouts;
-  private final TraceStore traces;
   private final TraceComputations computations;
   private final PreparingCost cost;
   private final Limits limits;
 
   TraceByAddress(
-      LayoutStore layouts,
-      TraceStore traces,
-      TraceComputations computations,
-      PreparingCost cost,
-      Limits limits) {
+      LayoutStore layouts, TraceComputations computations, PreparingCost cost, Limits limits) {
     this.layouts = layouts;
-    this.traces = traces;
     this.computations = computations;
     this.cost = cost;
     this.limits = limits;
@@ -74,11 +68,10 @@ final class TraceByAddress {
     return LayoutQuery.read(request, layouts, layoutId, X, Y, VX, VY, TraceReplies.VALUE);
   }
 
-  /** The trace that is asked for, stored with its layout. */
+  /** The trace that is asked for, found to be sound. */
   TraceRequest trace(LayoutQuery asked) {
     QueryParameters query = asked.parameters();
     LayoutDocument layout = asked.layout();
-    layouts.save(layout);
     Map<String, Object> release = new LinkedHashMap<>();
     release.put("x", query.get(X));
     release.put("y", query.get(Y));
@@ -93,7 +86,6 @@ final class TraceByAddress {
     trace.checkCost(limits, true);
     computations.checkShapes(trace, LayoutPlace.ADDRESS);
     cost.check(layout, LayoutPlace.ADDRESS);
-    traces.save(trace);
     return trace;
   }
 }

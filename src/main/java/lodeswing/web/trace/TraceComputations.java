@@ -28,8 +28,6 @@ import org.springframework.stereotype.Component;
 @Component
 public final class TraceComputations {
 
-  private static final String KIND = "trace";
-
   private final Landscapes landscapes;
   private final UsualMap map;
   private final Limits limits;
@@ -44,13 +42,15 @@ public final class TraceComputations {
    * The work for a trace.
    *
    * @param request what is asked
-   * @param resultUrl where its answer is found
    * @param place where the layout stands in the request
    */
-  Computation of(TraceRequest request, String resultUrl, LayoutPlace place) {
+  Computation of(TraceRequest request, LayoutPlace place) {
     return new Computation(
-            request.pathKey(), KIND, resultUrl, progress -> compute(request, place, progress))
-        .remadeFrom(request.traceId())
+            request.pathKey(),
+            request.kind().word(),
+            request.url(),
+            progress -> compute(request, place, progress))
+        .remadeFrom(request.id())
         .costing(landscapes.costOf(request.layout()).trace());
   }
 

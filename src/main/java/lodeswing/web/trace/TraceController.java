@@ -4,24 +4,19 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import lodeswing.job.Computation;
-import lodeswing.web.body.Body;
-import lodeswing.web.body.BodyReader;
-import lodeswing.web.jobs.ComputedAnswers;
-import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
-import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.KeptReplies;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.posted.SentRequest;
+import lodeswing.web.representation.DrawnReply;
+import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
-import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
-import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -37,70 +32,52 @@ final class TraceController {
   static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
   static final List<Representation> PICTURE = List.of(Representation.SVG, Representation.PNG);
-  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
 
   private final LayoutStore layouts;
-  private final TraceStore traces;
+  private final PostedRequests<TraceRequest> traces;
   private final TraceComputations computations;
   private final PreparingCost cost;
-  private final DryRun dryRun;
-  private final ComputedAnswers answers;
   private final Limits limits;
-  private final KeptReplies kept;
+  private final PostedAnswers answers;
 
   TraceController(
       LayoutStore layouts,
-      TraceStore traces,
+      PostedRequests<TraceRequest> traces,
       TraceComputations computations,
       PreparingCost cost,
-      DryRun dryRun,
-      ComputedAnswers answers,
       Limits limits,
-      KeptReplies kept) {
+      PostedAnswers answers) {
     this.layouts = layouts;
     this.traces = traces;
     this.computations = computations;
     this.cost = cost;
-    this.dryRun = dryRun;
-    this.answers = answers;
     this.limits = limits;
-    this.kept = kept;
+    this.answers = answers;
   }
 
   @PostMapping(path = "/v1/traces", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> createTrace(
-      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, DRY_RUN);
+      @RequestBody(required = false) byte @Nullable [] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
-    Body read = BodyReader.read(body == null ? new byte[0] : body, TraceShapes.REQUEST);
-    LayoutDocument layout =
-        read.findObject("layout").map(LayoutDocument::of).orElseGet(() -> stored(read));
-    TraceRequest trace = TraceRequest.of(layout, read);
+    SentRequest sent = SentRequest.read(body, TraceShapes.REQUEST, layouts);
+    TraceRequest trace = TraceRequest.of(sent.layout(), sent.body());
     trace.checkCost(limits, false);
-    LayoutPlace place = read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
-    computations.checkShapes(trace, place);
-    cost.check(layout, place);
-    String url = "/v1/traces/" + trace.traceId();
-    Computation work = computations.of(trace, url, place);
-    if (query.get(DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, dryRun.of(layout, work, named(trace))).to(request);
-    }
-    layouts.save(layout);
-    traces.save(trace);
-    return answers.reply(
+    computations.checkShapes(trace, sent.place());
+    cost.check(sent.layout(), sent.place());
+    return answers.created(
         request,
         query,
-        work,
-        result -> TraceReplies.of(form, trace, result.bytes(), query).readAt(url));
-  }
-
-  private LayoutDocument stored(Body read) {
-    return layouts.get(read.text("layoutId"));
+        traces,
+        trace,
+        computations.of(trace, sent.place()),
+        named(trace),
+        TraceReplies.writer(form, query));
   }
 
   private static Map<String, Object> named(TraceRequest trace) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("traceId", trace.traceId());
+    members.put("traceId", trace.id());
     members.put("samples", (double) trace.samples());
     return members;
   }
@@ -116,30 +93,16 @@ final class TraceController {
   }
 
   private ResponseEntity<byte[]> answer(
-      String traceId, String part, HttpServletRequest request, List<Representation> offered) {
+      String traceId, String path, HttpServletRequest request, List<Representation> offered) {
     QueryParameters query =
         offered.equals(PICTURE)
-            ? QueryParameters.read(request, TraceReplies.WIDTH)
+            ? QueryParameters.read(request, DrawnReply.PIXELS)
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
-    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
-    if (written.isPresent()) {
-      return written.get();
-    }
-    TraceRequest trace = traces.get(traceId);
-    return answers.replyAsStored(
-        request,
-        query,
-        trace,
-        asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
-        (asked, result) ->
-            kept.keep(
-                asked.url() + part,
-                query,
-                form,
-                result,
-                () ->
-                    TraceReplies.of(form, asked, result.bytes(), query)
-                        .cache(CachePolicy.IMMUTABLE)));
+    return answers.fetched(
+        new PostedAnswers.Part(request, query, form, path),
+        () -> traces.get(traceId),
+        asked -> List.of(computations.of(asked, LayoutPlace.STORED)),
+        asked -> TraceReplies.writer(form, query));
   }
 }

@@ -1,17 +1,11 @@
 package lodeswing.web.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
-import lodeswing.web.body.ChoiceShape;
-import lodeswing.web.body.FlagShape;
-import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -20,6 +14,8 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -45,13 +41,7 @@ class TraceOperations {
         "Follows the bob from its release until it has settled and answers the path, what happened"
             + " on the way, where it comes to rest, from when on that was certain, and until when"
             + " the path can be trusted. The same request always has the same id and the same bytes.",
-        List.of(
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false")),
+        List.of(SharedTexts.dryRun()),
         Optional.of(new RequestText(TraceShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
@@ -108,7 +98,7 @@ class TraceOperations {
         "Get the picture of a trace",
         "The plate, its magnets and the path: thin beyond what a hand can foretell, broken beyond"
             + " what can be trusted.",
-        List.of(traceId(), width()),
+        List.of(traceId(), SharedTexts.pixels(DrawnReply.USUAL_WIDTH)),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The picture.", TraceShapes.DOCUMENT, TraceController.PICTURE),
@@ -119,7 +109,7 @@ class TraceOperations {
   @Bean
   OperationDescription describeGetLayoutTrace() {
     List<ParameterText> parameters = new ArrayList<>(whole(samples));
-    parameters.add(width());
+    parameters.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     parameters.add(value("sealedAtS"));
     return new OperationDescription(
         "getLayoutTrace",
@@ -158,11 +148,10 @@ class TraceOperations {
   }
 
   private static ParameterText value(String example) {
-    return new ParameterText(
+    return SharedTexts.word(
         "value",
-        false,
-        ChoiceShape.of(
-            Arrays.stream(TraceValue.values()).map(TraceValue::word).toArray(String[]::new)),
+        TraceValue.values(),
+        TraceValue::word,
         "One value as text, for a cell of a spreadsheet.",
         example);
   }
@@ -171,48 +160,33 @@ class TraceOperations {
   static List<ParameterText> whole(SampleLayouts samples) {
     List<ParameterText> parameters = new ArrayList<>(release(samples));
     parameters.add(
-        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
+        ParameterText.optional(
+            "durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
     parameters.add(
-        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+        ParameterText.optional(
+            "sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
     parameters.add(
-        parameter(
+        ParameterText.optional(
             "placingAccuracy",
             TraceShapes.ACCURACY,
             "How exactly a hand places the bob, in the layout's unit of length.",
             "1"));
     parameters.add(
-        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+        ParameterText.optional(
+            "thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
     return parameters;
   }
 
   private static List<ParameterText> release(SampleLayouts samples) {
     return List.of(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()),
-        new ParameterText("x", false, TraceShapes.PLACE, "Where the bob is let go.", "-70", true),
-        new ParameterText("y", false, TraceShapes.PLACE, "Where the bob is let go.", "30", true),
-        parameter("vx", TraceShapes.SPEED, "A push along x.", "0"),
-        parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
-  }
-
-  static ParameterText parameter(String name, NumberShape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
+        SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()),
+        ParameterText.needed("x", TraceShapes.PLACE, "Where the bob is let go.", "-70"),
+        ParameterText.needed("y", TraceShapes.PLACE, "Where the bob is let go.", "30"),
+        ParameterText.optional("vx", TraceShapes.SPEED, "A push along x.", "0"),
+        ParameterText.optional("vy", TraceShapes.SPEED, "A push along y.", "0"));
   }
 
   static ParameterText traceId() {
-    return new ParameterText(
-        "traceId", true, new TextShape(60), "The trace's id, as createTrace gave it.", "trc-…");
-  }
-
-  private static ParameterText width() {
-    return parameter(
-        "width",
-        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-        "Width of a PNG in pixels.",
-        "1200");
+    return SharedTexts.id("traceId", "The trace's id, as createTrace gave it.", "trc-…");
   }
 }

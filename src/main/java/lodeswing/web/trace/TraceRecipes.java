@@ -1,24 +1,22 @@
 package lodeswing.web.trace;
 
-import java.util.List;
-import lodeswing.job.Computation;
 import lodeswing.job.Recipe;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.posted.PostedRequests;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** How a trace is computed again from its id. */
+/** How traces are kept and computed again from their ids. */
 @Configuration(proxyBeanMethods = false)
 class TraceRecipes {
 
   @Bean
-  Recipe traceRecipe(TraceStore traces, TraceComputations computations) {
-    return new Recipe("trace", words -> trace(words, traces, computations));
+  PostedRequests<TraceRequest> postedTrace(PostedRequests.Source source) {
+    return source.of(TraceRequest.KIND, TraceRequest::of);
   }
 
-  private static Computation trace(
-      List<String> words, TraceStore traces, TraceComputations computations) {
-    TraceRequest asked = traces.get(words.get(0)).today();
-    return computations.of(asked, asked.url(), LayoutPlace.STORED);
+  @Bean
+  Recipe traceRecipe(PostedRequests<TraceRequest> traces, TraceComputations computations) {
+    return traces.recipe(asked -> computations.of(asked, LayoutPlace.STORED));
   }
 }

@@ -1,9 +1,8 @@
 package lodeswing.web.trace;
 
-import java.nio.charset.StandardCharsets;
 import lodeswing.figure.Drawing;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -13,35 +12,35 @@ import lodeswing.web.representation.TableDialect;
 /** A trace in each of its forms. */
 final class TraceReplies {
 
-  private static final int USUAL_WIDTH = 1_200;
-
-  /** Width of a picture in pixels. */
-  static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
-
   /** The value for a cell. */
   static final Parameter<TraceValue> VALUE =
       Parameter.constant("value", TraceValue.class, TraceValue::word);
 
   private TraceReplies() {}
 
-  /** The answer in a form; {@code query} must know {@link #WIDTH} for a picture. */
-  static Reply of(Representation form, TraceRequest request, byte[] result, QueryParameters query) {
-    var answers = new TraceAnswers(request, result);
+  /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
+  static PostedAnswers.Writer<TraceRequest> writer(Representation form, QueryParameters query) {
+    return (asked, result) -> of(form, asked, result.bytes(), query);
+  }
+
+  private static Reply of(
+      Representation form, TraceRequest asked, byte[] result, QueryParameters query) {
+    var answers = new TraceAnswers(asked, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG ->
-          Reply.of(
-              form, SvgWriter.write(drawing(request, answers)).getBytes(StandardCharsets.UTF_8));
-      case PNG -> Reply.of(form, PngWriter.write(drawing(request, answers), query.get(WIDTH)));
-      default -> Reply.ofResult(form, answers.json(), request.revision());
+      case SVG, PNG -> DrawnReply.of(form, drawing(asked, answers), query);
+      default -> Reply.ofResult(form, answers.json(), asked.revision());
     };
   }
 
-  /** The outcome alone in a form. */
-  static Reply ofOutcome(
+  /** Writes the outcome alone in a form. */
+  static PostedAnswers.Writer<TraceRequest> outcomeWriter(
+      Representation form, QueryParameters query) {
+    return (asked, result) -> ofOutcome(form, asked, result.bytes(), query);
+  }
+
+  private static Reply ofOutcome(
       Representation form, TraceRequest request, byte[] result, QueryParameters query) {
     var answers = new TraceAnswers(request, result);
     return switch (form) {

@@ -11,9 +11,10 @@ import lodeswing.analysis.trace.TraceSpec;
 import lodeswing.core.rig.Release;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -37,9 +38,15 @@ public record TraceRequest(
     double placingAccuracy,
     OptionalDouble thin,
     int revision)
-    implements Revised<TraceRequest> {
+    implements Posted<TraceRequest> {
 
-  private static final String KIND = "trace";
+  static final PostedKind KIND =
+      new PostedKind(
+          "trc",
+          "trace",
+          "/v1/traces/",
+          TraceShapes.STORED,
+          "No trace of this id is stored; post it again at /v1/traces.");
 
   /** Raised with every change of the form in which paths are stored. */
   private static final String FORM = "form=3";
@@ -71,7 +78,7 @@ public record TraceRequest(
         ComputationKey.ENGINE_REVISION);
   }
 
-  /** The request in its one canonical form, without its layout. */
+  @Override
   public Body canonical() {
     Map<String, Object> place = new LinkedHashMap<>();
     place.put("x", release.get(0));
@@ -87,42 +94,15 @@ public record TraceRequest(
     return Body.of(members);
   }
 
-  /** The same with its layout's id: what is stored under the trace's id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout.layoutId());
-    members.putAll(canonical().members());
-    return Body.of(members);
-  }
-
-  /** Names this trace, labels and thinning included. */
-  String traceId() {
-    return traceKey().id();
-  }
-
-  private ComputationKey traceKey() {
-    return new ComputationKey("trc", KIND + "|" + stored().toJson(), revision);
-  }
-
-  /** The same, of the revision that an id was made under. */
-  TraceRequest asNamed(String traceId) {
-    return of(traceKey().revisionOf(traceId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public TraceRequest today() {
-    return of(ComputationKey.ENGINE_REVISION);
-  }
-
-  /** The same, asked of another revision of the engine. */
   public TraceRequest of(int other) {
     return new TraceRequest(
         layout, release, durationS, sampleIntervalS, placingAccuracy, thin, other);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/traces/" + traceId();
   }
 
   /** The same with its release shifted by {@code x, y, vx, vy}. */
@@ -139,7 +119,9 @@ public record TraceRequest(
   ComputationKey pathKey() {
     Body physics = canonical().without("thin");
     return new ComputationKey(
-        "pth", KIND + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson(), revision);
+        "pth",
+        KIND.word() + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson(),
+        revision);
   }
 
   /** Whether lengths are millimetres and times seconds. */

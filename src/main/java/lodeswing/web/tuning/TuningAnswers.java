@@ -54,7 +54,7 @@ final class TuningAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("tuningId", request.tuningId());
+    members.put("tuningId", request.id());
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
     members.put("units", Body.of(new LinkedHashMap<>(request.layout().units())));
@@ -333,7 +333,7 @@ final class TuningAnswers {
       case LOW -> Numbers.plain(line(best().confirmed(), label).interval().low());
       case HIGH -> Numbers.plain(line(best().confirmed(), label).interval().high());
       case LAYOUT_ID -> best().document().layoutId();
-      case TUNING_ID -> request.tuningId();
+      case TUNING_ID -> request.id();
     };
   }
 

@@ -20,8 +20,6 @@ import org.springframework.stereotype.Component;
 @Component
 final class TuningComputations {
 
-  private static final String KIND = "tuning";
-
   private final Landscapes landscapes;
   private final LayoutStore layouts;
   private final OutcomeFinders finders;
@@ -44,10 +42,10 @@ final class TuningComputations {
   Computation of(TuningRequest request, LayoutPlace place) {
     return new Computation(
             request.key(limits.followedS()),
-            KIND,
+            request.kind().word(),
             request.url(),
             progress -> tuned(request, place, progress).written())
-        .remadeFrom(request.tuningId())
+        .remadeFrom(request.id())
         .costing(cost(request).all());
   }
 

@@ -1,16 +1,12 @@
 package lodeswing.web.tuning;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
-import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
@@ -20,6 +16,8 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -47,16 +45,7 @@ class TuningOperations {
             + " under ids of their own, with their odds, confirmed by tries of another seed, and"
             + " says so where what is wanted was not reached. Layouts that could not be built are"
             + " never answered. The same request always has the same bytes.",
-        List.of(
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false"),
-            value(),
-            label(),
-            table()),
+        List.of(SharedTexts.dryRun(), value(), label(), table()),
         Optional.of(new RequestText(TuningShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
@@ -111,16 +100,12 @@ class TuningOperations {
         "The plate with the magnets where they stood, in outline, and where they are moved to.",
         List.of(
             tuningId(),
-            parameter(
+            ParameterText.optional(
                 "rank",
                 NumberShape.count(1, TuningShapes.MOST_ANSWERS),
                 "Which of the layouts, the nearest is 1.",
                 "1"),
-            parameter(
-                "pixels",
-                NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-                "Width of a PNG in pixels.",
-                "1200")),
+            SharedTexts.pixels(DrawnReply.USUAL_WIDTH)),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The picture.", TuningShapes.DOCUMENT, TuningController.PICTURE),
@@ -128,27 +113,22 @@ class TuningOperations {
         List.of(404, 503));
   }
 
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
-  }
-
   private static ParameterText tuningId() {
-    return new ParameterText(
-        "tuningId", true, new TextShape(60), "The id, as createTuning gave it.", "tun-…");
+    return SharedTexts.id("tuningId", "The id, as createTuning gave it.", "tun-…");
   }
 
   private static ParameterText value() {
-    return parameter(
+    return SharedTexts.word(
         "value",
-        ChoiceShape.of(
-            Arrays.stream(TuningValue.values()).map(TuningValue::word).toArray(String[]::new)),
+        TuningValue.values(),
+        TuningValue::word,
         "One value as text, for a cell of a spreadsheet: distance is the greatest of a label from"
             + " its wanted chance; chance, low and high are the confirmed ones.",
         "moves");
   }
 
   private static ParameterText label() {
-    return parameter(
+    return ParameterText.optional(
         "label",
         new TextShape(200),
         "The label that before, chance, low and high are asked of; the one farthest off if left"
@@ -157,7 +137,7 @@ class TuningOperations {
   }
 
   private static ParameterText table() {
-    return parameter(
+    return ParameterText.optional(
         "table", ChoiceShape.of("odds", "moves"), "Which table a CSV file has.", "odds");
   }
 }

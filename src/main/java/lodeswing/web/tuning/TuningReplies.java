@@ -1,8 +1,7 @@
 package lodeswing.web.tuning;
 
-import java.nio.charset.StandardCharsets;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -12,13 +11,7 @@ import lodeswing.web.representation.TableDialect;
 /** A tuning in each of its forms. */
 final class TuningReplies {
 
-  private static final int USUAL_WIDTH = 1_200;
   private static final int LONGEST_NAME = 200;
-
-  /** Width of a picture in pixels. */
-  static final Parameter<Integer> PIXELS =
-      Parameter.integer("pixels", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
 
   /** Which of the layouts a picture shows. */
   static final Parameter<Integer> RANK =
@@ -36,20 +29,19 @@ final class TuningReplies {
 
   private TuningReplies() {}
 
-  /** The answer in a form; {@code query} must know the parameters of this class that it needs. */
-  static Reply of(
-      Representation form, TuningRequest request, byte[] result, QueryParameters query) {
-    var answers = new TuningAnswers(request, StoredTuning.read(result));
+  /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
+  static PostedAnswers.Writer<TuningRequest> writer(Representation form, QueryParameters query) {
+    return (asked, result) -> of(form, asked, result.bytes(), query);
+  }
+
+  private static Reply of(
+      Representation form, TuningRequest asked, byte[] result, QueryParameters query) {
+    var answers = new TuningAnswers(asked, StoredTuning.read(result));
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(query.get(TABLE), TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG ->
-          Reply.of(
-              form,
-              SvgWriter.write(answers.plate(query.get(RANK))).getBytes(StandardCharsets.UTF_8));
-      case PNG ->
-          Reply.of(form, PngWriter.write(answers.plate(query.get(RANK)), query.get(PIXELS)));
-      default -> Reply.ofResult(form, answers.json(), request.revision());
+      case SVG, PNG -> DrawnReply.of(form, answers.plate(query.get(RANK)), query);
+      default -> Reply.ofResult(form, answers.json(), asked.revision());
     };
   }
 

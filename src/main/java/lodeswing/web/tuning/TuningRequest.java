@@ -12,9 +12,10 @@ import lodeswing.core.statistics.IntervalRule;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.hand.AimedHand;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 
 /**
  * A tuning as it is asked for, in the layout's own units, with every default filled in.
@@ -24,9 +25,15 @@ import lodeswing.web.limits.Limits;
  * @param revision of the engine that answers
  */
 record TuningRequest(LayoutDocument layout, Body canonical, int revision)
-    implements Revised<TuningRequest> {
+    implements Posted<TuningRequest> {
 
-  private static final String KIND = "tuning";
+  static final PostedKind KIND =
+      new PostedKind(
+          "tun",
+          "tuning",
+          "/v1/tunings/",
+          TuningShapes.STORED,
+          "No tuning of this id is stored; post it again at /v1/tunings.");
   private static final double BENCH_STEP = 1;
   private static final double PLANE_STEP = 0.01;
   private static final long SEEDS = 1L + Integer.MAX_VALUE;
@@ -61,41 +68,20 @@ record TuningRequest(LayoutDocument layout, Body canonical, int revision)
     return Body.of(members);
   }
 
-  /** The same with its layout's id: what is stored under the tuning's id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout.layoutId());
-    members.putAll(canonical.members());
-    return Body.of(members);
-  }
-
-  /** Names this tuning. */
-  String tuningId() {
-    return tuningKey().id();
-  }
-
-  private ComputationKey tuningKey() {
-    return new ComputationKey("tun", KIND + "|" + stored().toJson(), revision);
-  }
-
-  /** The same, of the revision that an id was made under. */
-  TuningRequest asNamed(String tuningId) {
-    return new TuningRequest(layout, canonical, tuningKey().revisionOf(tuningId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public TuningRequest today() {
-    return new TuningRequest(layout, canonical, ComputationKey.ENGINE_REVISION);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/tunings/" + tuningId();
+  public TuningRequest of(int other) {
+    return new TuningRequest(layout, canonical, other);
   }
 
   /** Names what was found; labels decide what is wanted and so belong to it. */
   ComputationKey key(double followed) {
-    return new ComputationKey("mov", KIND + "|" + followed + "|" + stored().toJson(), revision);
+    return new ComputationKey(
+        "mov", KIND.word() + "|" + followed + "|" + stored().toJson(), revision);
   }
 
   boolean bench() {

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Map;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NumberShape;
-import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -70,23 +71,23 @@ final class LayoutTwinsController {
     ACCURACY,
     THIN,
     PICTURE,
-    TwinsReplies.WIDTH,
+    DrawnReply.PIXELS,
     TwinsReplies.VALUE
   };
 
   private final LayoutStore layouts;
-  private final TwinsStore pairs;
+  private final PostedRequests<TwinsRequest> pairs;
   private final TwinsComputations computations;
   private final PreparingCost cost;
-  private final ComputedAnswers answers;
+  private final PostedAnswers answers;
   private final Limits limits;
 
   LayoutTwinsController(
       LayoutStore layouts,
-      TwinsStore pairs,
+      PostedRequests<TwinsRequest> pairs,
       TwinsComputations computations,
       PreparingCost cost,
-      ComputedAnswers answers,
+      PostedAnswers answers,
       Limits limits) {
     this.layouts = layouts;
     this.pairs = pairs;
@@ -115,15 +116,13 @@ final class LayoutTwinsController {
     twins.first().checkCost(limits, true);
     computations.check(twins, LayoutPlace.ADDRESS);
     cost.check(layout, LayoutPlace.ADDRESS);
-    layouts.save(layout);
-    pairs.save(twins);
-    return answers.reply(
+    return answers.addressed(
         request,
         query,
-        computations.of(twins, twins.url(), LayoutPlace.ADDRESS),
-        result ->
-            TwinsReplies.of(form, twins, result.bytes(), query.get(PICTURE), query)
-                .cache(CachePolicy.SHORT));
+        pairs,
+        twins,
+        computations.of(twins, LayoutPlace.ADDRESS),
+        TwinsReplies.writer(form, query.get(PICTURE), query));
   }
 
   private static Body members(QueryParameters query) {

@@ -61,7 +61,7 @@ final class TwinsAnswers {
   /** The document. */
   byte[] json() {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("twinsId", request.twinsId());
+    members.put("twinsId", request.id());
     members.put("layoutId", request.layout().layoutId());
     members.put("model", request.layout().model());
     members.put("units", Body.of(new LinkedHashMap<>(request.layout().units())));
@@ -227,7 +227,7 @@ final class TwinsAnswers {
       case OUTCOME -> first.outcomeWords();
       case SECOND_OUTCOME -> second.outcomeWords();
       case SURE -> Boolean.toString(sure());
-      case TWINS_ID -> request.twinsId();
+      case TWINS_ID -> request.id();
     };
   }
 

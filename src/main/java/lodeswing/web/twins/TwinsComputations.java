@@ -56,16 +56,15 @@ final class TwinsComputations {
    * The work for a pair.
    *
    * @param request what is asked
-   * @param resultUrl where its answer is found
    * @param place where the layout stands in the request
    */
-  Computation of(TwinsRequest request, String resultUrl, LayoutPlace place) {
+  Computation of(TwinsRequest request, LayoutPlace place) {
     return new Computation(
             request.pathsKey(),
-            TwinsRequest.KIND,
-            resultUrl,
+            request.kind().word(),
+            request.url(),
             progress -> compute(request, place, progress))
-        .remadeFrom(request.twinsId())
+        .remadeFrom(request.id())
         .costing(landscapes.costOf(request.layout()).twins());
   }
 

@@ -4,24 +4,19 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import lodeswing.job.Computation;
-import lodeswing.web.body.Body;
-import lodeswing.web.body.BodyReader;
-import lodeswing.web.jobs.ComputedAnswers;
-import lodeswing.web.landscape.DryRun;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
-import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
-import lodeswing.web.representation.CachePolicy;
-import lodeswing.web.representation.KeptReplies;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.posted.SentRequest;
+import lodeswing.web.representation.DrawnReply;
+import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
-import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
-import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -37,72 +32,52 @@ final class TwinsController {
   static final List<Representation> DOCUMENT =
       List.of(Representation.JSON, Representation.CSV, Representation.CBOR);
   static final List<Representation> PICTURE = List.of(Representation.SVG, Representation.PNG);
-  private static final Parameter<Boolean> DRY_RUN = Parameter.flag("dry-run").orElse(false);
 
   private final LayoutStore layouts;
-  private final TwinsStore pairs;
+  private final PostedRequests<TwinsRequest> pairs;
   private final TwinsComputations computations;
   private final PreparingCost cost;
-  private final DryRun dryRun;
-  private final ComputedAnswers answers;
   private final Limits limits;
-  private final KeptReplies kept;
+  private final PostedAnswers answers;
 
   TwinsController(
       LayoutStore layouts,
-      TwinsStore pairs,
+      PostedRequests<TwinsRequest> pairs,
       TwinsComputations computations,
       PreparingCost cost,
-      DryRun dryRun,
-      ComputedAnswers answers,
       Limits limits,
-      KeptReplies kept) {
+      PostedAnswers answers) {
     this.layouts = layouts;
     this.pairs = pairs;
     this.computations = computations;
     this.cost = cost;
-    this.dryRun = dryRun;
-    this.answers = answers;
     this.limits = limits;
-    this.kept = kept;
+    this.answers = answers;
   }
 
   @PostMapping(path = "/v1/twins", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> createTwins(
-      @RequestBody(required = false) byte[] body, HttpServletRequest request) {
-    QueryParameters query = QueryParameters.read(request, DRY_RUN);
+      @RequestBody(required = false) byte @Nullable [] body, HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
-    Body read = BodyReader.read(body == null ? new byte[0] : body, TwinsShapes.REQUEST);
-    LayoutDocument layout =
-        read.findObject("layout").map(LayoutDocument::of).orElseGet(() -> stored(read));
-    TwinsRequest twins = TwinsRequest.of(layout, read, false);
+    SentRequest sent = SentRequest.read(body, TwinsShapes.REQUEST, layouts);
+    TwinsRequest twins = TwinsRequest.of(sent.layout(), sent.body(), false);
     twins.first().checkCost(limits, false);
-    LayoutPlace place = read.has("layout") ? LayoutPlace.WHOLE : LayoutPlace.STORED;
-    computations.check(twins, place);
-    cost.check(layout, place);
-    String url = "/v1/twins/" + twins.twinsId();
-    Computation work = computations.of(twins, url, place);
-    if (query.get(DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, dryRun.of(layout, work, named(twins))).to(request);
-    }
-    layouts.save(layout);
-    pairs.save(twins);
-    return answers.reply(
+    computations.check(twins, sent.place());
+    cost.check(sent.layout(), sent.place());
+    return answers.created(
         request,
         query,
-        work,
-        result ->
-            TwinsReplies.of(form, twins, result.bytes(), TwinsReplies.Picture.PATHS, query)
-                .readAt(url));
-  }
-
-  private LayoutDocument stored(Body read) {
-    return layouts.get(read.text("layoutId"));
+        pairs,
+        twins,
+        computations.of(twins, sent.place()),
+        named(twins),
+        TwinsReplies.writer(form, TwinsReplies.Picture.PATHS, query));
   }
 
   private static Map<String, Object> named(TwinsRequest twins) {
     Map<String, Object> members = new LinkedHashMap<>();
-    members.put("twinsId", twins.twinsId());
+    members.put("twinsId", twins.id());
     members.put("samples", (double) twins.first().samples());
     return members;
   }
@@ -124,31 +99,17 @@ final class TwinsController {
   }
 
   private ResponseEntity<byte[]> answer(
-      String twinsId, String part, HttpServletRequest request, List<Representation> offered) {
+      String twinsId, String path, HttpServletRequest request, List<Representation> offered) {
     QueryParameters query =
         offered.equals(PICTURE)
-            ? QueryParameters.read(request, TwinsReplies.WIDTH)
+            ? QueryParameters.read(request, DrawnReply.PIXELS)
             : QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, offered);
-    Optional<ResponseEntity<byte[]>> written = kept.find(request, query, form);
-    if (written.isPresent()) {
-      return written.get();
-    }
-    TwinsRequest twins = pairs.get(twinsId);
-    return answers.replyAsStored(
-        request,
-        query,
-        twins,
-        asked -> List.of(computations.of(asked, asked.url(), LayoutPlace.STORED)),
-        (asked, result) ->
-            kept.keep(
-                asked.url() + part,
-                query,
-                form,
-                result,
-                () ->
-                    TwinsReplies.of(form, asked, result.bytes(), picture(part), query)
-                        .cache(CachePolicy.IMMUTABLE)));
+    return answers.fetched(
+        new PostedAnswers.Part(request, query, form, path),
+        () -> pairs.get(twinsId),
+        asked -> List.of(computations.of(asked, LayoutPlace.STORED)),
+        asked -> TwinsReplies.writer(form, picture(path), query));
   }
 
   private static TwinsReplies.Picture picture(String part) {

@@ -1,18 +1,11 @@
 package lodeswing.web.twins;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lodeswing.render.png.PngWriter;
 import lodeswing.web.body.Body;
-import lodeswing.web.body.ChoiceShape;
-import lodeswing.web.body.FlagShape;
-import lodeswing.web.body.NumberShape;
-import lodeswing.web.body.Shape;
-import lodeswing.web.body.TextShape;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -21,6 +14,8 @@ import lodeswing.web.openapi.OperationDescription.AnswerText;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
+import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.trace.TraceShapes;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -48,13 +43,7 @@ class TwinsOperations {
             + " how fast it grows with an interval, the finite-time Lyapunov exponents, when the two"
             + " are a magnets' spacing apart, and whether they end alike. The same request always"
             + " has the same id and the same bytes.",
-        List.of(
-            new ParameterText(
-                "dry-run",
-                false,
-                new FlagShape(),
-                "true: tell the cost (costReleases), compute and store nothing.",
-                "false")),
+        List.of(SharedTexts.dryRun()),
         Optional.of(new RequestText(TwinsShapes.REQUEST, examples())),
         List.of(
             new AnswerText(
@@ -132,7 +121,7 @@ class TwinsOperations {
         TAG,
         summary,
         text,
-        List.of(twinsId(), width()),
+        List.of(twinsId(), SharedTexts.pixels(DrawnReply.USUAL_WIDTH)),
         Optional.empty(),
         List.of(
             new AnswerText(200, "The picture.", TwinsShapes.DOCUMENT, TwinsController.PICTURE),
@@ -143,60 +132,56 @@ class TwinsOperations {
   @Bean
   OperationDescription describeGetLayoutTwins() {
     List<ParameterText> parameters = new ArrayList<>();
+    parameters.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
     parameters.add(
-        new ParameterText(
-            "layoutId",
-            true,
-            new TextShape(60),
-            "The layout's id.",
-            samples.get(SAMPLE).document().layoutId()));
+        ParameterText.needed("x", TraceShapes.PLACE, "Where the first bob is let go.", "-70"));
     parameters.add(
-        new ParameterText(
-            "x", false, TraceShapes.PLACE, "Where the first bob is let go.", "-70", true));
+        ParameterText.needed("y", TraceShapes.PLACE, "Where the first bob is let go.", "30"));
+    parameters.add(ParameterText.optional("vx", TraceShapes.SPEED, "A push along x.", "0"));
+    parameters.add(ParameterText.optional("vy", TraceShapes.SPEED, "A push along y.", "0"));
     parameters.add(
-        new ParameterText(
-            "y", false, TraceShapes.PLACE, "Where the first bob is let go.", "30", true));
-    parameters.add(parameter("vx", TraceShapes.SPEED, "A push along x.", "0"));
-    parameters.add(parameter("vy", TraceShapes.SPEED, "A push along y.", "0"));
-    parameters.add(
-        parameter(
+        ParameterText.optional(
             "shiftX",
             TraceShapes.PLACE,
             "From there to the second release; one of the four shifts is not 0.",
             "1"));
     parameters.add(
-        parameter("shiftY", TraceShapes.PLACE, "From there to the second release.", "0"));
+        ParameterText.optional(
+            "shiftY", TraceShapes.PLACE, "From there to the second release.", "0"));
     parameters.add(
-        parameter("shiftVx", TraceShapes.SPEED, "What the second push has more along x.", "0"));
+        ParameterText.optional(
+            "shiftVx", TraceShapes.SPEED, "What the second push has more along x.", "0"));
     parameters.add(
-        parameter("shiftVy", TraceShapes.SPEED, "What the second push has more along y.", "0"));
+        ParameterText.optional(
+            "shiftVy", TraceShapes.SPEED, "What the second push has more along y.", "0"));
     parameters.add(
-        parameter("durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
+        ParameterText.optional(
+            "durationS", TraceShapes.DURATION, "How long samples are taken.", "12"));
     parameters.add(
-        parameter("sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
+        ParameterText.optional(
+            "sampleIntervalS", TraceShapes.INTERVAL, "Time between samples.", "0.02"));
     parameters.add(
-        parameter(
+        ParameterText.optional(
             "placingAccuracy",
             TraceShapes.ACCURACY,
             "How exactly a hand places the bob, in the layout's unit of length.",
             "1"));
     parameters.add(
-        parameter("thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+        ParameterText.optional(
+            "thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
     parameters.add(
-        parameter(
+        SharedTexts.word(
             "picture",
-            ChoiceShape.of(
-                Arrays.stream(TwinsReplies.Picture.values())
-                    .map(TwinsReplies.Picture::word)
-                    .toArray(String[]::new)),
+            TwinsReplies.Picture.values(),
+            TwinsReplies.Picture::word,
             "Which picture: both paths, or their separation.",
             "paths"));
-    parameters.add(width());
+    parameters.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     parameters.add(
-        parameter(
+        SharedTexts.word(
             "value",
-            ChoiceShape.of(
-                Arrays.stream(TwinsValue.values()).map(TwinsValue::word).toArray(String[]::new)),
+            TwinsValue.values(),
+            TwinsValue::word,
             "One value as text, for a cell of a spreadsheet.",
             "growthRatePerS"));
     return new OperationDescription(
@@ -214,20 +199,7 @@ class TwinsOperations {
         List.of(404, 422, 503));
   }
 
-  private static ParameterText parameter(String name, Shape shape, String text, String example) {
-    return new ParameterText(name, false, shape, text, example);
-  }
-
   private static ParameterText twinsId() {
-    return new ParameterText(
-        "twinsId", true, new TextShape(60), "The twins' id, as createTwins gave it.", "twn-…");
-  }
-
-  private static ParameterText width() {
-    return parameter(
-        "width",
-        NumberShape.count(PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH),
-        "Width of a PNG in pixels.",
-        "1200");
+    return SharedTexts.id("twinsId", "The twins' id, as createTwins gave it.", "twn-…");
   }
 }

@@ -1,24 +1,22 @@
 package lodeswing.web.twins;
 
-import java.util.List;
-import lodeswing.job.Computation;
 import lodeswing.job.Recipe;
 import lodeswing.web.landscape.LayoutPlace;
+import lodeswing.web.posted.PostedRequests;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** How twins are computed again from their id. */
+/** How twins are kept and computed again from their ids. */
 @Configuration(proxyBeanMethods = false)
 class TwinsRecipes {
 
   @Bean
-  Recipe twinsRecipe(TwinsStore pairs, TwinsComputations computations) {
-    return new Recipe(TwinsRequest.KIND, words -> twins(words, pairs, computations));
+  PostedRequests<TwinsRequest> postedTwins(PostedRequests.Source source) {
+    return source.of(TwinsRequest.KIND, (layout, stored) -> TwinsRequest.of(layout, stored, false));
   }
 
-  private static Computation twins(
-      List<String> words, TwinsStore pairs, TwinsComputations computations) {
-    TwinsRequest asked = pairs.get(words.get(0)).today();
-    return computations.of(asked, asked.url(), LayoutPlace.STORED);
+  @Bean
+  Recipe twinsRecipe(PostedRequests<TwinsRequest> pairs, TwinsComputations computations) {
+    return pairs.recipe(asked -> computations.of(asked, LayoutPlace.STORED));
   }
 }

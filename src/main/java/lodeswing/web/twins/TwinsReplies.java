@@ -1,9 +1,8 @@
 package lodeswing.web.twins;
 
-import java.nio.charset.StandardCharsets;
 import lodeswing.figure.Drawing;
-import lodeswing.render.png.PngWriter;
-import lodeswing.render.svg.SvgWriter;
+import lodeswing.web.posted.PostedAnswers;
+import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -12,13 +11,6 @@ import lodeswing.web.representation.TableDialect;
 
 /** Twins in each of their forms. */
 final class TwinsReplies {
-
-  private static final int USUAL_WIDTH = 1_200;
-
-  /** Width of a picture in pixels. */
-  static final Parameter<Integer> WIDTH =
-      Parameter.integer("width", PngWriter.LEAST_WIDTH, PngWriter.GREATEST_WIDTH)
-          .orElse(USUAL_WIDTH);
 
   /** The value for a cell. */
   static final Parameter<TwinsValue> VALUE =
@@ -42,24 +34,24 @@ final class TwinsReplies {
 
   private TwinsReplies() {}
 
-  /** The answer in a form; {@code query} must know {@link #WIDTH} for a picture. */
-  static Reply of(
+  /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
+  static PostedAnswers.Writer<TwinsRequest> writer(
+      Representation form, Picture picture, QueryParameters query) {
+    return (asked, result) -> of(form, asked, result.bytes(), picture, query);
+  }
+
+  private static Reply of(
       Representation form,
-      TwinsRequest request,
+      TwinsRequest asked,
       byte[] result,
       Picture picture,
       QueryParameters query) {
-    var answers = new TwinsAnswers(request, result);
+    var answers = new TwinsAnswers(asked, result);
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);
-      case SVG ->
-          Reply.of(
-              form,
-              SvgWriter.write(drawing(request, answers, picture)).getBytes(StandardCharsets.UTF_8));
-      case PNG ->
-          Reply.of(form, PngWriter.write(drawing(request, answers, picture), query.get(WIDTH)));
-      default -> Reply.ofResult(form, answers.json(), request.revision());
+      case SVG, PNG -> DrawnReply.of(form, drawing(asked, answers, picture), query);
+      default -> Reply.ofResult(form, answers.json(), asked.revision());
     };
   }
 

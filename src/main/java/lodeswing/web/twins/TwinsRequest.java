@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
-import lodeswing.web.jobs.Revised;
 import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.posted.Posted;
+import lodeswing.web.posted.PostedKind;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -18,9 +19,15 @@ import lodeswing.web.trace.TraceRequest;
  * @param first the trace of the first one
  * @param shift {@code x, y, vx, vy} from the first release to the second, not all 0
  */
-record TwinsRequest(TraceRequest first, List<Double> shift) implements Revised<TwinsRequest> {
+record TwinsRequest(TraceRequest first, List<Double> shift) implements Posted<TwinsRequest> {
 
-  static final String KIND = "twins";
+  static final PostedKind KIND =
+      new PostedKind(
+          "twn",
+          "twins",
+          "/v1/twins/",
+          TwinsShapes.STORED,
+          "No twins of this id are stored; post them again at /v1/twins.");
 
   /** Raised with every change of the form in which twins are stored. */
   private static final String FORM = "form=1";
@@ -53,7 +60,8 @@ record TwinsRequest(TraceRequest first, List<Double> shift) implements Revised<T
     return twins;
   }
 
-  LayoutDocument layout() {
+  @Override
+  public LayoutDocument layout() {
     return first.layout();
   }
 
@@ -67,7 +75,8 @@ record TwinsRequest(TraceRequest first, List<Double> shift) implements Revised<T
     return first.revision();
   }
 
-  private Body canonical() {
+  @Override
+  public Body canonical() {
     Map<String, Object> moved = new LinkedHashMap<>();
     moved.put("x", shift.get(0));
     moved.put("y", shift.get(1));
@@ -81,40 +90,14 @@ record TwinsRequest(TraceRequest first, List<Double> shift) implements Revised<T
     return canonical().object("shift");
   }
 
-  /** The same with its layout's id: what is stored under the twins' id. */
-  Body stored() {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("layoutId", layout().layoutId());
-    members.putAll(canonical().members());
-    return Body.of(members);
-  }
-
-  /** Names this pair, labels and thinning included. */
-  String twinsId() {
-    return twinsKey().id();
-  }
-
-  private ComputationKey twinsKey() {
-    return new ComputationKey("twn", KIND + "|" + stored().toJson(), revision());
-  }
-
-  /** The same, of the revision that an id was made under. */
-  TwinsRequest asNamed(String twinsId) {
-    return of(twinsKey().revisionOf(twinsId));
+  @Override
+  public PostedKind kind() {
+    return KIND;
   }
 
   @Override
-  public TwinsRequest today() {
-    return of(ComputationKey.ENGINE_REVISION);
-  }
-
-  private TwinsRequest of(int other) {
+  public TwinsRequest of(int other) {
     return new TwinsRequest(first.of(other), shift);
-  }
-
-  @Override
-  public String url() {
-    return "/v1/twins/" + twinsId();
   }
 
   /** Names the two paths alone: labels and thinning do not change them. */
@@ -122,7 +105,7 @@ record TwinsRequest(TraceRequest first, List<Double> shift) implements Revised<T
     Body physics = canonical().without("thin");
     return new ComputationKey(
         "twp",
-        KIND + "|" + FORM + "|" + layout().physicsKey() + "|" + physics.toJson(),
+        KIND.word() + "|" + FORM + "|" + layout().physicsKey() + "|" + physics.toJson(),
         revision());
   }
 }

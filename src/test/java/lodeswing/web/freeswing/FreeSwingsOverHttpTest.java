@@ -220,7 +220,7 @@ class FreeSwingsOverHttpTest {
     assertTrue(text.contains("2 swings along y to 3 along x"), text);
     assertTrue(text.contains("closes after 2.69 s"), text);
     assertFalse(text.contains("Tide"), text);
-    byte[] png = get(layout("y-cord") + "/free-swing?format=png&width=500").asByteArray();
+    byte[] png = get(layout("y-cord") + "/free-swing?format=png&pixels=500").asByteArray();
     assertEquals(500, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
   }
 

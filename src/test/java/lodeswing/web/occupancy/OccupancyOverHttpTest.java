@@ -95,7 +95,7 @@ class OccupancyOverHttpTest {
   @Test
   void pictureShowsBothMapsAndSaysSo() throws Exception {
     String address = occupancy("three-stations", FEW);
-    byte[] png = get(address + "&format=png&width=900").asByteArray();
+    byte[] png = get(address + "&format=png&pixels=900").asByteArray();
     assertEquals(900, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
     var svg =
         DocumentBuilderFactory.newInstance()
@@ -104,7 +104,7 @@ class OccupancyOverHttpTest {
             .getDocumentElement();
     String description = svg.getElementsByTagName("desc").item(0).getTextContent();
     assertTrue(description.contains("in stronger field"), description);
-    assertArrayEquals(png, get(address + "&format=png&width=900").asByteArray());
+    assertArrayEquals(png, get(address + "&format=png&pixels=900").asByteArray());
   }
 
   @Test

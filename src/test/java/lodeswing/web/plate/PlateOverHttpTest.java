@@ -58,7 +58,7 @@ class PlateOverHttpTest {
   @Test
   void picturesComeAsPngOfAWidth() throws Exception {
     String plate = SERVICE.given().get("/v1/sample-layouts/crowded-shelf").path("links.plate");
-    byte[] png = SERVICE.given().get(plate + "?format=png&width=320").asByteArray();
+    byte[] png = SERVICE.given().get(plate + "?format=png&pixels=320").asByteArray();
     assertEquals(320, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
   }
 

@@ -66,6 +66,6 @@ class DamagedTraceProperties {
         BodyReader.read(
             trace.stored().toJson().getBytes(java.nio.charset.StandardCharsets.UTF_8),
             TraceShapes.STORED);
-    assertTrue(TraceRequest.of(trace.layout(), again).traceId().equals(trace.traceId()));
+    assertTrue(TraceRequest.of(trace.layout(), again).id().equals(trace.id()));
   }
 }

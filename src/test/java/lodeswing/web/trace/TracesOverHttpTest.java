@@ -102,7 +102,7 @@ class TracesOverHttpTest {
         SERVICE
             .given()
             .queryParam("format", "png")
-            .queryParam("width", 500)
+            .queryParam("pixels", 500)
             .get(self + "/path")
             .asByteArray();
     assertEquals(500, ImageIO.read(new ByteArrayInputStream(png)).getWidth());

@@ -232,7 +232,7 @@ class TwinsOverHttpTest {
       assertEquals("svg", svg.getTagName());
       String text = svg.getElementsByTagName("desc").item(0).getTextContent();
       assertTrue(text.startsWith("Let go 0.001 apart"), text);
-      byte[] png = get(address + "&format=png&width=640&picture=" + picture).asByteArray();
+      byte[] png = get(address + "&format=png&pixels=640&picture=" + picture).asByteArray();
       assertEquals(640, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
     }
     String svg = get(address + "&format=svg&picture=separation").asString();
