@@ -38,7 +38,7 @@ class EqualPullTest {
   /**
    * D. Vokoun, M. Beleggia, L. Heller and P. Sittner, J. Magn. Magn. Mater. 321 (2009) 3758, eq.
    * for two equal cylinders at any distance, its sinh^2 written out as three exponentials so that
-   * it holds at contact: F = 2 pi Br^2 R^2/mu0 (C(g) - 2 C(g + h) + C(g + 2h)), C the integral
+   * it holds at contact: F = pi Br^2 R^2/mu0 (C(g) - 2 C(g + h) + C(g + 2h)), C the integral
    * above of its argument over R.
    */
   @ParameterizedTest
@@ -56,7 +56,7 @@ class EqualPullTest {
         bessel(gap / radius)
             - 2 * bessel((gap + height) / radius)
             + bessel((gap + 2 * height) / radius);
-    double expected = 2 * Math.PI * br * br * radius * radius / MU_0 * sum;
+    double expected = Math.PI * br * br * radius * radius / MU_0 * sum;
     double pull = new EqualPull(new Disc(radius, height, br)).at(gap);
     assertEquals(expected, pull, 1e-7 * expected);
   }

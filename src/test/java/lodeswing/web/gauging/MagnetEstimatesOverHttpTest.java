@@ -148,8 +148,7 @@ class MagnetEstimatesOverHttpTest {
         new CBORMapper().readTree(get(path + "&format=cbor").asByteArray()).get("remanenceT"));
     String cell = get(path + "&value=remanenceT").asString();
     assertEquals(number(json, "remanenceT"), Double.parseDouble(cell));
-    assertEquals(
-        cell.replace('.', ','), get(path + "&value=remanenceT&decimal=comma").asString());
+    assertEquals(cell.replace('.', ','), get(path + "&value=remanenceT&decimal=comma").asString());
     String[] lines = get(path + "&format=csv").asString().split("\r\n");
     assertEquals("reading,remanence_t,remanence_low_t,remanence_high_t,at_least,grades", lines[0]);
     assertTrue(lines[1].startsWith("pair-pull," + cell + ","), lines[1]);
