@@ -28,10 +28,10 @@ class ArchitectureTest {
               "org.jspecify.annotations..");
 
   @ArchTest
-  static final ArchRule vectorModuleStaysInItsPackage =
+  static final ArchRule vectorModuleStaysInItsPackages =
       noClasses()
           .that()
-          .resideOutsideOfPackage("lodeswing.core.integrate.simd..")
+          .resideOutsideOfPackages("lodeswing.core.integrate.simd..", "lodeswing.core.field.simd..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("jdk.incubator.vector..");

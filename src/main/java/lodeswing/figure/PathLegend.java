@@ -46,7 +46,7 @@ final class PathLegend {
       legend.lines(picture.trails().get(i), i, seen.trails().get(i));
       legend.marks(picture.trails().get(i));
     }
-    legend.faces();
+    legend.entries.addAll(faces(picture.magnets()));
     if (seen.centre()) {
       legend.sign(Mark.PLUS, PlateDrawer.CENTRE, PlateDrawer.centreStyle(), PathWords.CENTRE);
     }
@@ -148,9 +148,11 @@ final class PathLegend {
     }
   }
 
-  private void faces() {
+  /** What the signs of poles mean, those alone that are there. */
+  static List<LegendEntry> faces(List<PlateMagnet> magnets) {
+    List<LegendEntry> entries = new ArrayList<>();
     for (PlateMagnet.Face face : PlateMagnet.Face.values()) {
-      if (picture.magnets().stream().anyMatch(magnet -> magnet.face() == face)) {
+      if (magnets.stream().anyMatch(magnet -> magnet.face() == face)) {
         double size = face.badge().isDisc() ? PlateDrawer.BADGE : PlateDrawer.BADGE * 1.1;
         entries.add(
             new LegendEntry(
@@ -159,6 +161,7 @@ final class PathLegend {
                 PathWords.face(face)));
       }
     }
+    return entries;
   }
 
   private String prefix(Trail trail) {

@@ -123,6 +123,51 @@ final class PlateDrawer {
     return new Shape.Group("labels", "", shapes);
   }
 
+  /** The pole of each magnet on its middle, by letter and by shape, whatever lies there. */
+  Shape.Group poles() {
+    List<Shape> shapes = new ArrayList<>();
+    for (int i = 0; i < magnets.size(); i++) {
+      Footprint at = footprints.get(i);
+      labels.keepClear(LabelPlacing.Box.about(at.x(), at.y(), BADGE + 1, BADGE + 1));
+      badge(magnets.get(i).face(), at.x(), at.y(), shapes);
+    }
+    return new Shape.Group("poles", "", shapes);
+  }
+
+  /** The label of each magnet that has one, where there is room. */
+  Shape.Group names() {
+    List<Shape> shapes = new ArrayList<>();
+    for (int i = 0; i < magnets.size(); i++) {
+      PlateMagnet magnet = magnets.get(i);
+      if (!magnet.label().isEmpty() && footprints.get(i).reach() > 0) {
+        name(magnet, footprints.get(i), shapes);
+      }
+    }
+    return new Shape.Group("labels", "", shapes);
+  }
+
+  private void name(PlateMagnet magnet, Footprint footprint, List<Shape> shapes) {
+    String words = PlainText.shortened(magnet.label(), LONGEST_LABEL);
+    Optional<LabelPlacing.Place> place =
+        labels.besideMagnet(footprint, TextWidth.of(words, LABEL_SIZE), HEIGHT);
+    if (place.isEmpty()) {
+      unlabelled++;
+      return;
+    }
+    labels.take(place.get());
+    place.get().leader().ifPresent(line -> shapes.addAll(Leader.lines(sheet, line)));
+    LabelPlacing.Box box = place.get().box();
+    shapes.add(
+        new Shape.Text(
+            words,
+            sheet.modelX(box.x()),
+            sheet.modelY(box.middleY() + 0.36 * LABEL_SIZE),
+            LABEL_SIZE,
+            Anchor.START,
+            Tint.Role.INK,
+            true));
+  }
+
   /** How many magnets bear neither label nor number; known once the tags are drawn. */
   int unlabelled() {
     return unlabelled;

@@ -80,6 +80,34 @@ public sealed interface Shape {
   record Polygon(Points border, Style style) implements Shape {}
 
   /**
+   * The area within closed borders, less what a second one encloses again, and so on by turns.
+   *
+   * @param borders corners of each in order, three or more
+   * @param style fill and outline
+   */
+  record Region(List<Points> borders, Style style) implements Shape {
+
+    /** Copies the list. */
+    public Region {
+      borders = List.copyOf(borders);
+    }
+  }
+
+  /**
+   * A great many short open lines that look alike.
+   *
+   * @param pieces points of each, two or more
+   * @param stroke how they are drawn
+   */
+  record Strokes(List<Points> pieces, Stroke stroke) implements Shape {
+
+    /** Copies the list. */
+    public Strokes {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
    * A symbol of fixed size.
    *
    * @param mark its outline

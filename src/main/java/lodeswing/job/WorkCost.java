@@ -48,6 +48,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** A swing among magnets beside one without: a guess. */
   private static final double OCCUPANCY_SWING = 15;
 
+  /** A quantity that is sought behind a recording: a guess. */
+  private static final long FIT = 5_000;
+
+  /** The same on the bench: a guess. */
+  private static final long BENCH_FIT = 50_000;
+
+  /** A magnet's field at a point on lanes: 5 to 20 ns of the 15.8 microseconds of a release. */
+  private static final double FIELD_EVALUATION = 1e-3;
+
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
 
@@ -118,6 +127,24 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public long occupancy(double swings) {
     return makingReady() + (long) Math.ceil(OCCUPANCY_SWING * (1 + swings));
+  }
+
+  /**
+   * A recording that is fitted: a guess of some thousand paths, shorter ones among them.
+   *
+   * @param quantities that are sought
+   */
+  public long fit(int quantities) {
+    return FIT + quantities * (bench() ? BENCH_FIT : FIT);
+  }
+
+  /**
+   * A picture of the field, for which nothing needs to be made ready.
+   *
+   * @param evaluations of one magnet's field at one point
+   */
+  public static long field(double evaluations) {
+    return 1 + (long) Math.ceil(FIELD_EVALUATION * evaluations);
   }
 
   /** The survey of a window. */

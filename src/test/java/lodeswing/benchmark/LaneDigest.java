@@ -8,16 +8,23 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import lodeswing.core.field.FieldGrid;
+import lodeswing.core.field.FieldSources;
+import lodeswing.core.field.Frame;
+import lodeswing.core.field.Surface;
 import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
+import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.outcome.Ends;
 import lodeswing.core.outcome.OutcomeFinder;
 import lodeswing.core.outcome.OutcomeFinders;
+import lodeswing.core.rig.BenchLayout;
+import lodeswing.web.layout.SampleLayouts;
 
 /**
- * Digests of ends and sealing times of twenty layouts: the same text on every lane width, number of
- * threads and Java version, which {@code .ci/lane-bits} compares.
+ * Digests of ends and sealing times of twenty layouts, and of the samples' fields: the same text on
+ * every lane width, number of threads and Java version, which {@code .ci/lane-bits} compares.
  */
 public final class LaneDigest {
 
@@ -34,6 +41,27 @@ public final class LaneDigest {
     for (LaneScene scene : LaneScene.twenty()) {
       System.out.println(index++ + " " + digest(scene, provider));
     }
+    for (SampleLayouts.Sample sample : SampleLayouts.load().all()) {
+      if (sample.document().layout() instanceof BenchLayout bench) {
+        System.out.println("field " + index++ + " " + digest(bench, provider));
+      }
+    }
+  }
+
+  /** The field close over the magnets, so that near and far sources meet in one block. */
+  private static String digest(BenchLayout bench, LaneProvider provider) throws Exception {
+    FieldSources sources = new FieldSources(new MagnetArray(bench.magnets(), bench.backing()));
+    FieldGrid grid =
+        FieldGrid.of(
+            sources, provider, Frame.square(0, 0, 0.1, 101), Surface.level(0.006), done -> {});
+    MessageDigest sha = MessageDigest.getInstance("SHA-256");
+    ByteBuffer number = ByteBuffer.allocate(Double.BYTES);
+    for (int i = 0; i < grid.frame().count(); i++) {
+      for (int axis = 0; axis < 3; axis++) {
+        sha.update(number.putDouble(0, grid.component(i, axis)).array());
+      }
+    }
+    return HexFormat.of().formatHex(sha.digest());
   }
 
   private static String digest(LaneScene scene, LaneProvider provider) throws Exception {

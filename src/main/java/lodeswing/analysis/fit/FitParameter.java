@@ -1,5 +1,6 @@
 package lodeswing.analysis.fit;
 
+import java.util.Arrays;
 import lodeswing.core.regression.FreeParameter;
 
 /**
@@ -40,6 +41,11 @@ public record FitParameter(Role role, FreeParameter value, boolean free, boolean
 
     Role(int place) {
       this.place = place;
+    }
+
+    /** The role of a place among the quantities; figures fill all places from theirs on. */
+    public static Role at(int place) {
+      return Arrays.stream(values()).filter(role -> role.place == place).findFirst().orElse(FIGURE);
     }
 
     /** Its place among the quantities; the first one's of the figures. */

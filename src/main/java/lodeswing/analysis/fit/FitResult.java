@@ -1,8 +1,7 @@
 package lodeswing.analysis.fit;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import lodeswing.core.motion.Motion;
 import lodeswing.core.regression.Regression;
 
 /** What a fit found. */
@@ -14,7 +13,7 @@ public final class FitResult {
   private final int used;
   private final End end;
   private final double[] plan;
-  private final Optional<Motion> motion;
+  private final double[][] knots;
 
   FitResult(
       Regression regression,
@@ -23,14 +22,14 @@ public final class FitResult {
       int used,
       End end,
       double[] plan,
-      Optional<Motion> motion) {
+      double[][] knots) {
     this.regression = regression;
     this.values = List.copyOf(values);
     this.frame = frame;
     this.used = used;
     this.end = end;
     this.plan = plan;
-    this.motion = motion;
+    this.knots = knots;
   }
 
   /** Why the stretch that was fitted ends where it does. */
@@ -91,9 +90,11 @@ public final class FitResult {
     return plan[2 * i + 1];
   }
 
-  /** The fitted rig; empty where it cannot be built. */
-  public Optional<Motion> motion() {
-    return motion;
+  /** The fitted path from the release on: rows t after the first place, x, y, vx, vy; a copy. */
+  public double[][] knots() {
+    double[][] copy = new double[knots.length][];
+    Arrays.setAll(copy, k -> knots[k].clone());
+    return copy;
   }
 
   /**

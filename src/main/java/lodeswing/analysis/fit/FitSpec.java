@@ -36,8 +36,7 @@ public record FitSpec(
   public FitSpec {
     parameters = List.copyOf(parameters);
     for (int i = 0; i < parameters.size(); i++) {
-      int role = Math.min(i, FitParameter.Role.FIGURE.place());
-      if (parameters.get(i).role().place() != role) {
+      if (parameters.get(i).role() != FitParameter.Role.at(i)) {
         throw new IllegalArgumentException("parameter " + i + " is out of order");
       }
     }

@@ -36,6 +36,9 @@ public final class PathFit {
 
   private static final int MOST_KEPT = 4;
 
+  /** Points of the path that is handed on for pictures. */
+  private static final int KNOTS = 1_500;
+
   private static final double SAME_TURN = 0.01;
 
   /** Times the scatter. */
@@ -194,7 +197,7 @@ public final class PathFit {
         stage.used,
         end,
         path.plan(stage.all, stage.used),
-        path.motion(stage.all));
+        path.knots(stage.all, spec.recording().since(stage.used - 1), KNOTS));
   }
 
   /** The best few of all guesses over less than a swing, the rig as it is thought to be. */

@@ -1,6 +1,7 @@
 package lodeswing.analysis.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,6 +106,55 @@ final class RecordedPath {
       rigs.put(figures, kept);
     }
     return kept;
+  }
+
+  /**
+   * The path itself from the release on: rows t after the first recorded place, x, y, vx, vy.
+   *
+   * @param until when it ends, after the first recorded place [s]
+   * @param most columns at most
+   */
+  double[][] knots(double[] all, double until, int most) {
+    Release release =
+        new Release(
+            all[Role.X.place()], all[Role.Y.place()], all[Role.VX.place()], all[Role.VY.place()]);
+    double begin = all[Role.RELEASE_TIME.place()];
+    double duration = Math.max(0, until - begin);
+    double[][] knots = new double[5][most];
+    Optional<Motion> motion = motion(all);
+    Optional<double[]> start = motion.flatMap(rig -> rig.toState(release));
+    int[] taken = {0};
+    if (motion.isPresent() && start.isPresent() && duration > 0) {
+      double[] state = new double[4];
+      double[] plan = new double[4];
+      try {
+        ScalarIntegrator.forMotion(motion.get())
+            .integrate(
+                start.get(),
+                duration,
+                TOLERANCE,
+                step -> {
+                  while (taken[0] < most && duration * taken[0] / (most - 1) <= step.endTime()) {
+                    double at = duration * taken[0] / (most - 1);
+                    step.at(Math.max(at, step.startTime()), state);
+                    motion.get().toPlan(state, plan);
+                    knots[0][taken[0]] = begin + at;
+                    for (int k = 0; k < plan.length; k++) {
+                      knots[k + 1][taken[0]] = plan[k];
+                    }
+                    taken[0]++;
+                  }
+                  return true;
+                });
+      } catch (IntegrationFailure e) {
+        // What there is until then is the path.
+        taken[0] = Math.min(taken[0], most);
+      }
+    }
+    for (int k = 0; k < knots.length; k++) {
+      knots[k] = Arrays.copyOf(knots[k], taken[0]);
+    }
+    return knots;
   }
 
   private double[] computed(double[] all, int count) {

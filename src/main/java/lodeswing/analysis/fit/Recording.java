@@ -14,6 +14,9 @@ public final class Recording {
   /** Median of the square of a normal variable of variance 1. */
   private static final double MEDIAN_SQUARE = 0.4549364;
 
+  private static final double HELD_TIMES = 6;
+  private static final double HELD_PART = 0.01;
+
   private final double[] t;
   private final double[] x;
   private final double[] y;
@@ -62,6 +65,19 @@ public final class Recording {
   /** A place [m]. */
   public double y(int i) {
     return y[i];
+  }
+
+  /**
+   * When the bob begins to leave its first place, after that one [s]: two places before it is
+   * farther from there than noise explains.
+   */
+  public double heldUntil() {
+    double far = Math.max(HELD_TIMES * noise(), HELD_PART * size());
+    int i = 0;
+    while (i < t.length - 1 && Math.hypot(x[i] - x[0], y[i] - y[0]) <= far) {
+      i++;
+    }
+    return since(Math.max(0, i - 2));
   }
 
   /** How many places lie within a time after the first one. */

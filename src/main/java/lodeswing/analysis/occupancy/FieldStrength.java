@@ -1,11 +1,11 @@
 package lodeswing.analysis.occupancy;
 
 import java.util.Optional;
+import lodeswing.core.field.BobPath;
 import lodeswing.core.magnet.MagnetArray;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Layout;
-import lodeswing.core.rig.Release;
 import lodeswing.core.rig.TextbookLayout;
 
 /**
@@ -18,13 +18,16 @@ import lodeswing.core.rig.TextbookLayout;
 public final class FieldStrength {
 
   private final Layout layout;
-  private final Motion motion;
+  private final Optional<BobPath> path;
   private final Optional<MagnetArray> magnets;
 
   /** The field of a layout along the places that a motion allows. */
   public FieldStrength(Layout layout, Motion motion) {
     this.layout = layout;
-    this.motion = motion;
+    this.path =
+        layout instanceof BenchLayout bench
+            ? Optional.of(new BobPath(bench, motion))
+            : Optional.empty();
     this.magnets =
         layout instanceof BenchLayout bench
             ? Optional.of(new MagnetArray(bench.magnets(), bench.backing()))
@@ -37,11 +40,10 @@ public final class FieldStrength {
     if (layout instanceof TextbookLayout textbook) {
       plane(textbook, x, y, field);
     } else {
-      Optional<double[]> state = motion.toState(new Release(x, y, 0, 0));
-      if (state.isEmpty()) {
+      double z = path.orElseThrow().height(x, y);
+      if (Double.isNaN(z)) {
         return Double.NaN;
       }
-      double z = ((BenchLayout) layout).bobHeight(state.get()[0], state.get()[1]);
       magnets.orElseThrow().field(x, y, z, field);
     }
     return Math.sqrt(field[0] * field[0] + field[1] * field[1] + field[2] * field[2]);

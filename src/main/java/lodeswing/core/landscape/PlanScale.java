@@ -48,7 +48,7 @@ public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boo
   }
 
   /** The scale of a layout. */
-  static PlanScale of(Layout layout) {
+  public static PlanScale of(Layout layout) {
     List<double[]> places = new ArrayList<>();
     if (layout instanceof BenchLayout rig) {
       rig.magnets().forEach(m -> places.add(new double[] {m.centre().x(), m.centre().y()}));

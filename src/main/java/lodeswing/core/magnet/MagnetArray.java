@@ -60,7 +60,7 @@ public final class MagnetArray {
   }
 
   /** Magnets and images as sources of field. */
-  List<PlacedSource> sources() {
+  public List<PlacedSource> sources() {
     return sources;
   }
 

@@ -6,7 +6,7 @@ import lodeswing.core.geometry.Vec3;
  * An upright magnet, or its image, as a source of field: where it stands, how it is turned, which
  * way its moment points.
  */
-record PlacedSource(
+public record PlacedSource(
     Magnet magnet, double x, double y, double z, double cosTurn, double sinTurn, double sign) {
 
   static PlacedSource of(PlacedMagnet placed, Vec3 centre) {
@@ -21,14 +21,20 @@ record PlacedSource(
         placed.poleUp().sign());
   }
 
-  double potential(double px, double py, double pz) {
+  /** Its scalar potential at a place of the layout's frame [A], outside the material. */
+  public double potential(double px, double py, double pz) {
     double dx = px - x;
     double dy = py - y;
     return sign
         * magnet.potential(cosTurn * dx + sinTurn * dy, cosTurn * dy - sinTurn * dx, pz - z);
   }
 
-  void field(double px, double py, double pz, double[] b) {
+  /**
+   * Its flux density at a place of the layout's frame.
+   *
+   * @param b receives the components along x, y and z [T]; length at least 3
+   */
+  public void field(double px, double py, double pz, double[] b) {
     double dx = px - x;
     double dy = py - y;
     magnet.field(cosTurn * dx + sinTurn * dy, cosTurn * dy - sinTurn * dx, pz - z, b);

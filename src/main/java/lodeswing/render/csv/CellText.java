@@ -1,10 +1,17 @@
 package lodeswing.render.csv;
 
+import java.util.regex.Pattern;
+
 /** Text that stays one text in one cell of a sheet, whether it comes in a table or alone. */
 public final class CellText {
 
   /** What spreadsheets take for the beginning of a formula, full-width forms too. */
   private static final String FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+  private static final int LONGEST_NUMBER = 24;
+
+  private static final Pattern PLACE =
+      Pattern.compile("\\([-\u2212]?[0-9.]+, [-\u2212]?[0-9.]+\\)");
 
   private CellText() {}
 
@@ -20,14 +27,17 @@ public final class CellText {
   /**
    * The text as the whole of an answer: guarded, and on one line that no sheet splits.
    *
-   * <p>Separators, tabs, line ends, double quotes and control characters become dashes, blanks or
-   * apostrophes, since a sheet that reads the line as a table would begin a new cell after them.
+   * <p>The comma between the coordinates of a place becomes an upright stroke. Other separators,
+   * tabs, line ends, double quotes and control characters become dashes, blanks or apostrophes,
+   * since a sheet that reads the line as a table would begin a new cell after them.
    */
   public static String line(String text) {
     var line = new StringBuilder(text.length() + 1);
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == ',' || c == ';') {
+      if (c == ',' && withinPlace(text, i)) {
+        line.append(" |");
+      } else if (c == ',' || c == ';') {
         line.append(" -");
       } else if (c == '"') {
         line.append('\'');
@@ -38,6 +48,17 @@ public final class CellText {
       }
     }
     return guarded(line.toString());
+  }
+
+  /** Whether a comma stands between the coordinates of a place, as in (3, 4). */
+  private static boolean withinPlace(String text, int comma) {
+    String near =
+        text.substring(
+            Math.max(0, comma - LONGEST_NUMBER), Math.min(text.length(), comma + LONGEST_NUMBER));
+    int at = Math.min(comma, LONGEST_NUMBER);
+    int begin = near.lastIndexOf('(', at);
+    int end = near.indexOf(')', at);
+    return begin >= 0 && end >= 0 && PLACE.matcher(near.substring(begin, end + 1)).matches();
   }
 
   private static boolean isFormula(String text) {

@@ -61,6 +61,19 @@ final class ShapePainter {
           box.style());
     } else if (shape instanceof Shape.Polygon polygon) {
       polygon(polygon);
+    } else if (shape instanceof Shape.Region region) {
+      Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+      for (Points border : region.borders()) {
+        run(path, border);
+        path.closePath();
+      }
+      styled(path, region.style());
+    } else if (shape instanceof Shape.Strokes strokes) {
+      for (Points piece : strokes.pieces()) {
+        Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, piece.count());
+        run(path, piece);
+        stroked(path, strokes.stroke(), 0);
+      }
     } else if (shape instanceof Shape.Symbol symbol) {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
@@ -83,22 +96,23 @@ final class ShapePainter {
     }
   }
 
+  private void run(Path2D path, Points points) {
+    path.moveTo(drawing.pixelX(points.x(0)), drawing.pixelY(points.y(0)));
+    for (int i = 1; i < points.count(); i++) {
+      path.lineTo(drawing.pixelX(points.x(i)), drawing.pixelY(points.y(i)));
+    }
+  }
+
   private void polyline(Shape.Polyline line) {
     Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, line.points().count());
-    path.moveTo(drawing.pixelX(line.points().x(0)), drawing.pixelY(line.points().y(0)));
-    for (int i = 1; i < line.points().count(); i++) {
-      path.lineTo(drawing.pixelX(line.points().x(i)), drawing.pixelY(line.points().y(i)));
-    }
+    run(path, line.points());
     stroked(path, line.stroke(), line.dashOffset());
   }
 
   private void polygon(Shape.Polygon polygon) {
     Points border = polygon.border();
     Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO, border.count());
-    path.moveTo(drawing.pixelX(border.x(0)), drawing.pixelY(border.y(0)));
-    for (int i = 1; i < border.count(); i++) {
-      path.lineTo(drawing.pixelX(border.x(i)), drawing.pixelY(border.y(i)));
-    }
+    run(path, border);
     path.closePath();
     styled(path, polygon.style());
   }

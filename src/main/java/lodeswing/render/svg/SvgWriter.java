@@ -95,6 +95,10 @@ public final class SvgWriter {
       rectangle(rectangle);
     } else if (shape instanceof Shape.Polygon polygon) {
       polygon(polygon);
+    } else if (shape instanceof Shape.Region region) {
+      region(region);
+    } else if (shape instanceof Shape.Strokes strokes) {
+      strokes(strokes);
     } else if (shape instanceof Shape.Symbol symbol) {
       symbol(symbol);
     } else if (shape instanceof Shape.Text text) {
@@ -145,11 +149,39 @@ public final class SvgWriter {
   private void polyline(Shape.Polyline line) {
     out.append("<path d=\"");
     SvgPath path = new SvgPath(out);
-    path.move(x(line.points().x(0)), y(line.points().y(0)));
-    for (int i = 1; i < line.points().count(); i++) {
-      path.line(x(line.points().x(i)), y(line.points().y(i)));
-    }
+    run(path, line.points());
     open(line.stroke(), line.dashOffset());
+  }
+
+  private void region(Shape.Region region) {
+    if (region.borders().isEmpty()) {
+      return;
+    }
+    out.append("<path fill-rule=\"evenodd\" d=\"");
+    SvgPath path = new SvgPath(out);
+    for (Points border : region.borders()) {
+      run(path, border);
+      path.close();
+    }
+    out.append("\" stroke-linejoin=\"round\"");
+    end(region.style());
+  }
+
+  private void strokes(Shape.Strokes strokes) {
+    if (strokes.pieces().isEmpty()) {
+      return;
+    }
+    out.append("<path d=\"");
+    SvgPath path = new SvgPath(out);
+    strokes.pieces().forEach(piece -> run(path, piece));
+    open(strokes.stroke(), 0);
+  }
+
+  private void run(SvgPath path, Points points) {
+    path.move(x(points.x(0)), y(points.y(0)));
+    for (int i = 1; i < points.count(); i++) {
+      path.line(x(points.x(i)), y(points.y(i)));
+    }
   }
 
   private void curve(Shape.Curve curve) {

@@ -34,7 +34,7 @@ public final class BodyReader {
   public static final int DEEPEST = 32;
 
   /** Most characters of one text. */
-  public static final int LONGEST_TEXT = 20_000;
+  public static final int LONGEST_TEXT = 2_000_000;
 
   /** Most characters of one number. */
   public static final int LONGEST_NUMBER = 100;

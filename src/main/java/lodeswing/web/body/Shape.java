@@ -14,6 +14,7 @@ import tools.jackson.databind.JsonNode;
 public sealed interface Shape
     permits NumberShape,
         TextShape,
+        TableShape,
         FigureShape,
         CellShape,
         ChoiceShape,

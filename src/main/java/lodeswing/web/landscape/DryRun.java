@@ -44,6 +44,8 @@ public final class DryRun {
           .optional("pieces", COUNT, "Pieces of the sweep, each of which is kept by itself.")
           .optional("tuningId", ID, "The tuning.")
           .optional("candidates", COUNT, "Layouts that the tuning may try.")
+          .optional("fitId", ID, "The fit.")
+          .optional("places", COUNT, "Places of the recording.")
           .optional("window", new MapShape(WORK, 10, 20), "The map's window.")
           .optional("samples", COUNT, "Samples of the trace, or of each of the twins.")
           .optional("releases", COUNT, "Releases of the list, or of odds or a tuning at most.")

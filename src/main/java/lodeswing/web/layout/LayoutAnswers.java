@@ -180,6 +180,11 @@ final class LayoutAnswers {
     links.put("tunings", "/v1/tunings");
     links.put("sweep", self + "/sweep");
     links.put("occupancy", self + "/occupancy");
+    links.put("field", self + "/field?x=0&y=0");
+    links.put("fieldMap", self + "/field/map");
+    links.put("fieldLines", self + "/field/lines");
+    links.put("fieldFilings", self + "/field/filings");
+    links.put("weakSpots", self + "/field/weak-spots");
     links.put("freeSwing", self + "/free-swing");
     links.put("freeSwingDesign", self + "/free-swing/design");
     return texts(links);

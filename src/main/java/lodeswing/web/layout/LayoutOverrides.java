@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -15,9 +16,11 @@ import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.body.FaultList;
 import lodeswing.web.body.NearestName;
+import lodeswing.web.body.NumberShape;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -64,6 +67,24 @@ public final class LayoutOverrides {
     var names = new TreeSet<>(OverrideTarget.of(document.canonical()).keySet());
     names.addAll(new Arrangement(document.canonical()).names());
     return names;
+  }
+
+  /** What a figure may be; empty where the layout has none of that name, or it is no number. */
+  public static Optional<NumberShape> numeric(LayoutDocument document, String name) {
+    return OverrideTarget.of(document.canonical()).getOrDefault(name, List.of()).stream()
+        .findFirst()
+        .map(OverrideTarget::shape)
+        .filter(NumberShape.class::isInstance)
+        .map(NumberShape.class::cast);
+  }
+
+  /** What a figure is; empty where the layout leaves it out. */
+  public static OptionalDouble figure(LayoutDocument document, String name) {
+    return OverrideTarget.of(document.canonical()).getOrDefault(name, List.of()).stream()
+        .map(target -> document.canonical().toTree().at(target.pointer()))
+        .filter(JsonNode::isNumber)
+        .mapToDouble(JsonNode::asDouble)
+        .findFirst();
   }
 
   /**

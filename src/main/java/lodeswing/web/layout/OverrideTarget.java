@@ -64,6 +64,11 @@ record OverrideTarget(List<Object> path, ObjectShape owner, String member) {
     return JsonPointer.member(pointer, member);
   }
 
+  /** What the member may be. */
+  Shape shape() {
+    return owner.shape(member);
+  }
+
   /** JSON Pointer of its object. */
   String ownerPointer() {
     String pointer = pointer();

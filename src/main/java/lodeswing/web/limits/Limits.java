@@ -65,6 +65,20 @@ public record Limits(
             meaning = "most swings of all releases together that one occupancy may follow")
         @DefaultValue("1000000")
         int occupancySwings,
+    @Stated(unit = "point", meaning = "most points of one map of the field")
+        @DefaultValue("1048576")
+        int fieldPoints,
+    @Stated(unit = "filing", meaning = "most filings that one picture may strew")
+        @DefaultValue("40000")
+        int filings,
+    @Stated(
+            unit = "evaluation",
+            meaning =
+                "most evaluations of one magnet's field at one point, some ten nanoseconds each on"
+                    + " one core, that one picture of the field may take, as they are estimated"
+                    + " before it begins")
+        @DefaultValue("5e9")
+        double fieldEvaluations,
     @Stated(unit = "figure", meaning = "most figures that one tuning may move, two a place")
         @DefaultValue("60")
         int tuningFigures,
@@ -73,7 +87,15 @@ public record Limits(
             meaning = "most work that one tuning may cost, as it is estimated before it begins")
         @DefaultValue("60000000")
         long tuningReleases,
-    @Stated(unit = "byte", meaning = "longest body that lists releases") @DefaultValue("8388608")
+    @Stated(unit = "place", meaning = "most places of one recording") @DefaultValue("20000")
+        int recordingPlaces,
+    @Stated(
+            unit = "path",
+            meaning = "most paths that one fit may compute before it ends where it is")
+        @DefaultValue("200000")
+        int fitPaths,
+    @Stated(unit = "byte", meaning = "longest body that lists releases or holds a recording")
+        @DefaultValue("8388608")
         int listBytes,
     @Stated(unit = "s", meaning = "how long a request waits for its result if it does not say")
         @DefaultValue("20")
@@ -136,8 +158,13 @@ public record Limits(
       sweepPoints,
       sweepReleases,
       occupancySwings,
+      fieldPoints,
+      filings,
+      fieldEvaluations,
       tuningFigures,
       tuningReleases,
+      recordingPlaces,
+      fitPaths,
       listBytes,
       waitLongestS,
       waitingComputations,

@@ -29,7 +29,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 final class RequestGuard extends OncePerRequestFilter {
 
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
-  private static final String LISTS = "/outcomes";
+  private static final List<String> LISTS = List.of("/outcomes", "/v1/fits", "/v1/comparisons");
 
   private final Limits limits;
   private final ProblemWriter writer;
@@ -96,9 +96,10 @@ final class RequestGuard extends OncePerRequestFilter {
     writer.write(request, response, Problem.of(problem), problem.headers());
   }
 
-  /** Lists of releases may be longer than any other body. */
+  /** Lists of releases and recordings may be longer than any other body. */
   private int longest(HttpServletRequest request) {
-    return request.getRequestURI().endsWith(LISTS) ? limits.listBytes() : limits.bodyBytes();
+    boolean list = LISTS.stream().anyMatch(request.getRequestURI()::endsWith);
+    return list ? limits.listBytes() : limits.bodyBytes();
   }
 
   private static String tooLarge(long longest) {

@@ -42,6 +42,12 @@ public enum ProblemCode {
       "No suspension of this kind gives that ratio",
       "The two periods of the rig cannot be brought into the ratio that was asked for.",
       "Ask for a ratio within the range that the detail names, or change the kind of suspension."),
+  NOT_IN_THIS_MODEL(
+      "not-in-this-model",
+      422,
+      "The layout's model has no such quantity",
+      "What was asked for exists on a bench, in true units, and not in the plane idealisation.",
+      "Ask for it of a bench layout; GET /v1/sample-layouts names some."),
   TOO_COSTLY(
       "too-costly",
       422,

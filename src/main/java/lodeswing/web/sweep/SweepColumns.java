@@ -18,7 +18,7 @@ final class SweepColumns {
           new SweepColumn(
               quantity.name(),
               quantity.csvName(bench),
-              quantity.words(bench),
+              quantity.words(),
               quantity.unit(bench),
               SweepColumn.Part.QUANTITY));
     }

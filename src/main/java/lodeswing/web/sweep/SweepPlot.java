@@ -71,7 +71,7 @@ final class SweepPlot {
       quantity.values().forEach(value -> places.add((Double) value));
     }
     return new SweepPicture.Axis(
-        quantity.words(request.bench()) + (unit.isEmpty() ? "" : " in " + unit),
+        quantity.words() + (unit.isEmpty() ? "" : " in " + unit),
         quantity.values().stream().map(SweptQuantity::written).toList(),
         places);
   }

@@ -29,8 +29,7 @@ final class SweepWords {
   /** A heading for some columns. */
   String title(List<Integer> columns) {
     List<String> what = columns.stream().map(c -> table.columns().get(c).words()).limit(3).toList();
-    List<String> over =
-        request.vary().stream().map(quantity -> quantity.words(request.bench())).toList();
+    List<String> over = request.vary().stream().map(quantity -> quantity.words()).toList();
     return request.layout().heading(String.join(", ", what) + " by " + String.join(" and ", over));
   }
 
@@ -54,13 +53,13 @@ final class SweepWords {
       Object last = quantity.values().get(quantity.values().size() - 1);
       String unit = unit(quantity.unit(request.bench()));
       over.add(
-          quantity.words(request.bench())
+          quantity.words()
               + (quantity.values().size() == 1
-                  ? " " + SweptQuantity.written(first) + unit
+                  ? " " + SweptQuantity.told(first) + unit
                   : " from "
-                      + SweptQuantity.written(first)
+                      + SweptQuantity.told(first)
                       + " to "
-                      + SweptQuantity.written(last)
+                      + SweptQuantity.told(last)
                       + unit));
     }
     return table.rows().size()
@@ -112,9 +111,9 @@ final class SweepWords {
     for (int k = 0; k < request.vary().size(); k++) {
       SweptQuantity quantity = request.vary().get(k);
       values.add(
-          quantity.words(request.bench())
+          quantity.words()
               + " "
-              + SweptQuantity.written(table.rows().get(row).get(k))
+              + SweptQuantity.told(table.rows().get(row).get(k))
               + unit(quantity.unit(request.bench())));
     }
     return String.join(", ", values);
@@ -154,8 +153,8 @@ final class SweepWords {
 
   private String run(int from, int to, int column) {
     String unit = unit(request.vary().get(0).unit(request.bench()));
-    String first = SweptQuantity.written(table.rows().get(from).get(0));
-    String last = SweptQuantity.written(table.rows().get(to).get(0));
+    String first = SweptQuantity.told(table.rows().get(from).get(0));
+    String last = SweptQuantity.told(table.rows().get(to).get(0));
     return table.word(from, column).orElse("")
         + (from == to ? " at " + first : " from " + first + " to " + last)
         + unit;

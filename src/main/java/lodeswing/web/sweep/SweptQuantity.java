@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.layout.FigureUnits;
 
 /**
  * A quantity that is varied, with its values in order.
@@ -19,21 +20,6 @@ record SweptQuantity(String name, List<Object> values) {
 
   /** The figures of a release. */
   static final Set<String> OF_RELEASE = Set.of("x", "y", "vx", "vy");
-
-  /** Units by the end of a name, the longest first. */
-  private static final Map<String, String> UNITS = new LinkedHashMap<>();
-
-  static {
-    UNITS.put("MPerS2", "m/s²");
-    UNITS.put("NsPerM", "N s/m");
-    UNITS.put("Percent", "%");
-    UNITS.put("Am2", "A m²");
-    UNITS.put("Deg", "°");
-    UNITS.put("Mm", "mm");
-    UNITS.put("Nm", "N m");
-    UNITS.put("G", "g");
-    UNITS.put("T", "T");
-  }
 
   SweptQuantity {
     values = List.copyOf(values);
@@ -88,6 +74,13 @@ record SweptQuantity(String name, List<Object> values) {
     return value instanceof Double number ? Numbers.shortest(number) : value.toString();
   }
 
+  /** A value in a sentence, to six digits. */
+  static String told(Object value) {
+    return value instanceof Double number
+        ? Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.5e", number)) + 0.0)
+        : value.toString();
+  }
+
   /** Its unit; empty for a plain number or a word. */
   String unit(boolean bench) {
     String member = name.substring(name.lastIndexOf('.') + 1);
@@ -97,27 +90,12 @@ record SweptQuantity(String name, List<Object> values) {
     if (bench && ofRelease()) {
       return "mm/s";
     }
-    return UNITS.keySet().stream()
-        .filter(end -> member.endsWith(end) && member.length() > end.length())
-        .findFirst()
-        .map(end -> UNITS.getOrDefault(end, ""))
-        .orElse("");
+    return FigureUnits.of(name);
   }
 
   /** Its name in words, without the unit. */
-  String words(boolean bench) {
-    String unit = unit(bench);
-    String plain = name;
-    if (!unit.isEmpty()) {
-      for (Map.Entry<String, String> one : UNITS.entrySet()) {
-        if (name.endsWith(one.getKey()) && one.getValue().equals(unit)) {
-          plain = name.substring(0, name.length() - one.getKey().length());
-          break;
-        }
-      }
-    }
-    String spaced = plain.replace('.', ' ').replaceAll("([a-z0-9])([A-Z])", "$1 $2");
-    String words = spaced.toLowerCase(Locale.ROOT);
+  String words() {
+    String words = FigureUnits.words(name);
     return ofRelease() ? "release " + words : words;
   }
 

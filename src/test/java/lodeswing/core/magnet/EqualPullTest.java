@@ -38,8 +38,8 @@ class EqualPullTest {
   /**
    * D. Vokoun, M. Beleggia, L. Heller and P. Sittner, J. Magn. Magn. Mater. 321 (2009) 3758, eq.
    * for two equal cylinders at any distance, its sinh^2 written out as three exponentials so that
-   * it holds at contact: F = pi Br^2 R^2/mu0 (C(g) - 2 C(g + h) + C(g + 2h)), C the integral
-   * above of its argument over R.
+   * it holds at contact: F = pi Br^2 R^2/mu0 (C(g) - 2 C(g + h) + C(g + 2h)), C the integral above
+   * of its argument over R.
    */
   @ParameterizedTest
   @CsvSource({

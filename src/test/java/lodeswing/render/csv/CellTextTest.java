@@ -18,6 +18,8 @@ class CellTextTest {
   @Test
   void lineHoldsNothingThatSplitsIt() {
     assertEquals("a -b - c", CellText.line("a,b; c"));
+    assertEquals("at (-70 | 30.5) mm - once", CellText.line("at (-70, 30.5) mm, once"));
+    assertEquals("(a - b) - (1 - 2 - 3)", CellText.line("(a, b), (1, 2, 3)"));
     assertEquals("say 'x' and y", CellText.line("say \"x\"\nand\ty"));
     assertEquals("Tide at x=-45 y=0 mm", CellText.line("Tide at x=-45 y=0 mm"));
   }

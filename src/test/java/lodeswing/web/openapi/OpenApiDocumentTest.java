@@ -96,7 +96,7 @@ class OpenApiDocumentTest {
         dry++;
       }
     }
-    assertEquals(8, dry);
+    assertEquals(9, dry);
     for (String name : List.of("LayoutSummary", "DryRun")) {
       assertTrue(
           document().at("/components/schemas/" + name + "/properties").has("costReleases"), name);

@@ -106,6 +106,23 @@ public final class LaneProvider {
   }
 
   /**
+   * A new object of the vector code; nothing where lanes are single numbers.
+   *
+   * @param type what it does
+   * @param implementation its class, by name, so that the caller does not depend on the module
+   */
+  public <T> Optional<T> onVectors(Class<T> type, String implementation) {
+    if (vectors.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(type.cast(Class.forName(implementation).getConstructor().newInstance()));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("vector lanes were there at start", e);
+    }
+  }
+
+  /**
    * Arithmetic on a new block.
    *
    * @param slots numbers in the block

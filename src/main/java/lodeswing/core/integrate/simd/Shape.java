@@ -11,13 +11,16 @@ import lodeswing.core.integrate.lane.LaneProvider;
  *
  * <p>Species must be constants of a class for the compiler to see through them.
  */
-final class Shape {
+public final class Shape {
 
-  static final VectorSpecies<Double> DOUBLES = doubles();
-  static final VectorSpecies<Long> LONGS = DOUBLES.withLanes(long.class);
+  /** Vectors of doubles. */
+  public static final VectorSpecies<Double> DOUBLES = doubles();
+
+  /** Vectors of whole numbers, as many as doubles. */
+  public static final VectorSpecies<Long> LONGS = DOUBLES.withLanes(long.class);
 
   /** Numbers in a vector. */
-  static final int WIDTH = DOUBLES.length();
+  public static final int WIDTH = DOUBLES.length();
 
   private Shape() {}
 
@@ -28,11 +31,13 @@ final class Shape {
         : VectorSpecies.of(double.class, VectorShape.forBitSize(bits));
   }
 
-  static DoubleVector all(double value) {
+  /** The same number in every place. */
+  public static DoubleVector all(double value) {
     return DoubleVector.broadcast(DOUBLES, value);
   }
 
-  static LongVector all(long value) {
+  /** The same number in every place. */
+  public static LongVector all(long value) {
     return LongVector.broadcast(LONGS, value);
   }
 }
