@@ -13,9 +13,4 @@ public record RemanenceRange(double value, double low, double high) {
   static RemanenceRange about(double value, double down, double up) {
     return new RemanenceRange(value, value * Math.exp(-down), value * Math.exp(up));
   }
-
-  /** Whether it has something in common with another range [T]. */
-  public boolean meets(double otherLow, double otherHigh) {
-    return otherHigh >= low && otherLow <= high;
-  }
 }

@@ -23,7 +23,7 @@ public final class EqualPull {
   private static final double NARROWER = 0.25;
 
   /** Least strip, as a part of the whole: what is left beyond changes nothing. */
-  private static final double LEAST_STRIP = 1e-10;
+  private static final double LEAST_STRIP = 1e-7;
 
   private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(12);
 

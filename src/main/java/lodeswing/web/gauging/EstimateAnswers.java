@@ -91,14 +91,16 @@ final class EstimateAnswers {
 
   /** Grades whose range meets the result's, the nearest to its middle first. */
   private List<Grade> grades() {
-    return result().map(this::grades).orElse(List.of());
+    return estimate.map(found -> grades(found.result(), found.leastOnly())).orElse(List.of());
   }
 
-  private List<Grade> grades(RemanenceRange range) {
+  /** A range that is the least only has no upper end. */
+  private List<Grade> grades(RemanenceRange range, boolean least) {
     double middle = (range.low() + range.high()) / 2;
+    double high = least ? Double.POSITIVE_INFINITY : range.high();
     return Grade.all().stream()
         .filter(grade -> asked.material().map(grade.material()::equals).orElse(true))
-        .filter(grade -> range.meets(grade.remanenceLow(), grade.remanenceHigh()))
+        .filter(grade -> grade.remanenceHigh() >= range.low() && grade.remanenceLow() <= high)
         .sorted(Comparator.comparingDouble(grade -> Math.abs(grade.remanence() - middle)))
         .toList();
   }
@@ -116,7 +118,9 @@ final class EstimateAnswers {
     String fits =
         fitting.isEmpty()
             ? "no grade that is known here fits"
-            : "the nearest grade is " + fitting.get(0).code();
+            : found.leastOnly()
+                ? "every stronger grade may fit too, the nearest is " + fitting.get(0).code()
+                : "the nearest grade is " + fitting.get(0).code();
     return "The remanence is "
         + (found.leastOnly() ? "at least about " : "")
         + tesla(range.value())
@@ -221,7 +225,8 @@ final class EstimateAnswers {
     csv.number(Numbers.rounded(range.low()));
     csv.number(Numbers.rounded(range.high()));
     csv.text(Boolean.toString(least));
-    csv.text(grades(range).stream().map(Grade::code).collect(Collectors.joining(" "))).endRow();
+    csv.text(grades(range, least).stream().map(Grade::code).collect(Collectors.joining(" ")))
+        .endRow();
   }
 
   private boolean least(int reading) {

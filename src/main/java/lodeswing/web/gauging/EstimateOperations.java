@@ -83,7 +83,9 @@ class EstimateOperations {
           .optional("momentAm2", NUMBER, "Magnetic moment by that remanence.")
           .optional("agree", new FlagShape(), "Whether the readings agree.")
           .optional(
-              "grades", new ListShape(FITTING_GRADE, 0, 100), "Grades that fit, nearest first.")
+              "grades",
+              new ListShape(FITTING_GRADE, 0, 100),
+              "Grades that fit, nearest to the range's middle first; of a least remanence all stronger ones too.")
           .optional("readings", new ListShape(READING, 1, 10), "What each reading tells.")
           .optional("pole", POLE, "Where a compass was asked.")
           .required("sentence", TEXT, "The result in words.")
@@ -172,7 +174,7 @@ class EstimateOperations {
             "liftDistanceMm",
             DISTANCE,
             "Distance between the facing faces at which the magnet just lifts its equal off the table.",
-            "25"),
+            "44"),
         measured(
             "liftMassG",
             NumberShape.between(0.001, 50_000).in("grams"),
@@ -196,7 +198,7 @@ class EstimateOperations {
             "fieldMicrotesla",
             NumberShape.between(0.1, 1_500_000).in("microtesla"),
             "Size of the flux density on the magnet's axis, such as a phone shows it.",
-            "900"),
+            "700"),
         measured(
             "sensorDistanceMm",
             NumberShape.between(0, 2000).in("millimetres"),

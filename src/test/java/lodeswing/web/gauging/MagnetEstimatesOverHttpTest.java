@@ -112,6 +112,8 @@ class MagnetEstimatesOverHttpTest {
         .body("atLeast", equalTo(true))
         .body("readings[0].kind", equalTo("contact-pull"))
         .body("sentence", startsWith("The remanence is at least about"))
+        .body("grades.code", hasItems("N42", "N52"))
+        .body("grades.code", not(hasItem("Y30")))
         .body("notes", hasItem(allOf(containsString("thin"), containsString("plating"))));
     get(DISC + "pullN=12&spacerMm=1")
         .then()
