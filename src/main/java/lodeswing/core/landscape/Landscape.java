@@ -3,6 +3,7 @@ package lodeswing.core.landscape;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.motion.PreparingForecast;
 import lodeswing.core.motion.TextbookMotion;
@@ -79,6 +80,19 @@ public final class Landscape {
     this.sealRule = sealRule(restPoints, tableErrors);
     this.symmetry = fine.symmetry;
     this.loose = Optional.empty();
+  }
+
+  private Landscape(Landscape other, Layout layout, Motion motion, Optional<Landscape> loose) {
+    this.layout = layout;
+    this.motion = motion;
+    this.restPoints = other.restPoints;
+    this.tableErrors = other.tableErrors;
+    this.making = other.making;
+    this.planScale = other.planScale;
+    this.limitMap = LimitMap.of(motion);
+    this.sealRule = other.sealRule;
+    this.symmetry = other.symmetry;
+    this.loose = loose;
   }
 
   private static SealRule sealRule(RestPoints restPoints, TableErrors errors) {
@@ -181,6 +195,41 @@ public final class Landscape {
    */
   public Landscape asFineAs(Tolerance tolerance) {
     return tolerance.relative() >= LOOSE ? loose.orElse(this) : this;
+  }
+
+  /**
+   * The same landscape under the loss of another layout, for next to nothing: energies know nothing
+   * of losses.
+   *
+   * @return empty where the other layout differs in more than its loss
+   */
+  public Optional<Landscape> underLossOf(Layout other) {
+    if (layout instanceof BenchLayout own && other instanceof BenchLayout rig) {
+      return own.withLoss(rig.loss()).equals(rig)
+          ? Optional.of(underLoss(rig, ((BenchMotion) motion).withLoss(rig.loss())))
+          : Optional.empty();
+    }
+    if (layout instanceof TextbookLayout own && other instanceof TextbookLayout plane) {
+      var slowed = new TextbookLayout(own.omega0(), plane.drag(), own.height(), own.magnets());
+      return slowed.equals(plane)
+          ? Optional.of(underLoss(plane, new TextbookMotion(plane)))
+          : Optional.empty();
+    }
+    return Optional.empty();
+  }
+
+  private Landscape underLoss(Layout other, Motion otherMotion) {
+    return new Landscape(
+        this,
+        other,
+        otherMotion,
+        loose.map(
+            own ->
+                own.underLoss(
+                    other,
+                    own.motion instanceof BenchMotion bench
+                        ? bench.withLoss(((BenchLayout) other).loss())
+                        : otherMotion)));
   }
 
   /** Errors that the table adds to the exact motion. */

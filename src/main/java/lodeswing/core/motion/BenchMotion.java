@@ -3,6 +3,7 @@ package lodeswing.core.motion;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lodeswing.core.loss.LossLaw;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Release;
 import lodeswing.core.suspension.TwoAxisBody;
@@ -38,6 +39,7 @@ public final class BenchMotion implements Motion {
 
   private final BenchLayout layout;
   private final AngleEnergy potential;
+  private final AxialForce axialForce;
   private final PivotedLoss loss;
   private final List<Limit> limits;
   private final double offset;
@@ -59,6 +61,7 @@ public final class BenchMotion implements Motion {
   public BenchMotion(BenchLayout layout, AngleEnergy potential, AxialForce axialForce) {
     this.layout = layout;
     this.potential = potential;
+    this.axialForce = axialForce;
     TwoAxisBody body = layout.suspension().body();
     offset = body.axisOffset();
     mass = body.mass();
@@ -90,6 +93,16 @@ public final class BenchMotion implements Motion {
       BenchLayout layout, AngleEnergy magnets, AxialForce axialForce) {
     TwoAxisBody body = layout.suspension().body();
     return new BenchMotion(layout, new RigPotential(body, layout.gravity(), magnets), axialForce);
+  }
+
+  /** The same motion under another loss. */
+  public BenchMotion withLoss(LossLaw other) {
+    return new BenchMotion(layout.withLoss(other), potential, axialForce);
+  }
+
+  /** What the support carries. */
+  public SupportLoad supportLoad() {
+    return new SupportLoad(layout, potential, axialForce);
   }
 
   /** Energy of the rig over the two angles, weight and magnets. */

@@ -61,6 +61,11 @@ public record BenchLayout(
         otherSuspension, otherBob, otherGap, otherMagnets, backing, gravity, loss);
   }
 
+  /** The same rig with another loss. */
+  public BenchLayout withLoss(LossLaw other) {
+    return new BenchLayout(suspension, bob, gap, magnets, backing, gravity, other);
+  }
+
   /** Height of the bob magnet's centre over the plate at rest [m]. */
   public double bobCentreHeight() {
     return gap + bob.map(b -> b.magnet().halfHeight()).orElse(0.0);

@@ -168,6 +168,7 @@ final class LayoutAnswers {
     links.put("self", self);
     links.put("variant", self + "/variant");
     links.put("plate", self + "/plate");
+    links.put("check", self + "/check");
     links.put("restPoints", self + "/rest-points");
     links.put("outcome", self + "/outcome");
     links.put("outcomes", self + "/outcomes");

@@ -3,6 +3,7 @@ package lodeswing.web.layout;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lodeswing.core.rig.Layout;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
@@ -15,7 +16,8 @@ import lodeswing.web.problem.ProblemException;
  * @param layoutId {@code lay-} and the digest of the canonical form
  * @param physicsKey digest of what decides the motion: no title, no labels, nothing that only the
  *     check or the cautions use ({@code tolerances}, {@code stand}, {@code plate}, {@code hook},
- *     {@code audience}); an answer that uses one of these must add it to its own key
+ *     {@code audience}, {@code massG} of the plate's magnets); an answer that uses one of these
+ *     must add it to its own key
  * @param layout the layout in SI
  * @param labels the label of each magnet, in the layout's order
  * @param title the title
@@ -34,6 +36,8 @@ public record LayoutDocument(
   private static final String[] WITHOUT_MOTION = {
     "title", "tolerances", "stand", "plate", "hook", "audience"
   };
+
+  private static final Optional<Double> NO_MASS = Optional.empty();
 
   public LayoutDocument {
     labels = List.copyOf(labels);
@@ -85,8 +89,16 @@ public record LayoutDocument(
 
   private static Body motionOf(Body canonical) {
     List<Body> magnets =
-        canonical.objects("magnets").stream().map(m -> m.without("label")).toList();
+        canonical.objects("magnets").stream().map(m -> m.without("label", "massG")).toList();
     return canonical.without(WITHOUT_MOTION).with("magnets", magnets);
+  }
+
+  /** Mass of each magnet of the plate [kg]: weighed, or from size and grade. */
+  public List<OptionalDouble> magnetMasses() {
+    return canonical.objects("magnets").stream()
+        .map(magnet -> model().equals("bench") ? MagnetMapper.mass(magnet) : NO_MASS)
+        .map(mass -> mass.map(OptionalDouble::of).orElseGet(OptionalDouble::empty))
+        .toList();
   }
 
   /** The word of its model: {@code bench} or {@code textbook}. */

@@ -172,7 +172,13 @@ public final class LayoutShapes {
         .optional(
             "frictionCoefficient",
             NumberShape.between(0, 5),
-            "Coefficient of friction between bob and plate.")
+            "Coefficient of friction at rest on the plate, of magnets that lie on it and of a bob"
+                + " that touches it.")
+        .optional(
+            "fixing",
+            ChoiceShape.of("loose", "fixed"),
+            "How its magnets are held: loose by weight, friction and steel alone, or fixed by glue,"
+                + " screws or recesses.")
         .build();
   }
 
@@ -180,6 +186,10 @@ public final class LayoutShapes {
     return ObjectShape.named("Hook", "The hook of the pivot.")
         .optional("openingMm", MILLIMETRES, "Width of its opening.")
         .optional("depthMm", MILLIMETRES, "How far the eye lies below its tip.")
+        .optional(
+            "ratedLoadN",
+            NumberShape.above(0, 100_000).in("newtons"),
+            "The load that its maker allows.")
         .build();
   }
 

@@ -30,6 +30,9 @@ final class MagnetShapes {
       "Height of its lower face over the plate's surface, negative below; of a sphere its lowest"
           + " point, of a dipole its centre.";
 
+  private static final String PLATE_MASS =
+      "Its mass, weighed; where it is left out it comes from size and grade. Only the check uses it.";
+
   /** The magnet on the bob. */
   static final OneOfShape BOB =
       oneOf("BobMagnet", "The magnet on the bob, its axis in line with the cord or bar.", Use.BOB);
@@ -150,12 +153,14 @@ final class MagnetShapes {
       builder.withDefault("turnDeg", TURN, 0.0, "Turn of its length from +x, anticlockwise.");
     }
     builder.optional("label", LABEL, "What the place under the bob stands for.");
+    builder.optional("massG", MASS, PLATE_MASS);
   }
 
   private static void stockRest(ObjectShape.Builder builder, String shape) {
     builder
         .optional("poleUp", POLE, "The pole that faces up, where the placing does not say.")
-        .optional("bottomMm", BOTTOM, BOTTOM_TEXT);
+        .optional("bottomMm", BOTTOM, BOTTOM_TEXT)
+        .optional("massG", MASS, PLATE_MASS);
     if (shape.equals("block")) {
       builder.optional("turnDeg", TURN, "Turn of its length from +x, anticlockwise.");
     }
