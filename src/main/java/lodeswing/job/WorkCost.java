@@ -48,12 +48,6 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** A swing among magnets beside one without: a guess. */
   private static final double OCCUPANCY_SWING = 15;
 
-  /** Changed rigs that one check makes ready: a guess. */
-  private static final long CHECKED_RIGS = 3;
-
-  /** 512 tries, and 48 releases until they have settled. */
-  private static final long CHECK_RELEASES = 512 + 48 * 6;
-
   /** A quantity that is sought behind a recording: a guess. */
   private static final long FIT = 5_000;
 
@@ -62,6 +56,12 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
 
   /** A magnet's field at a point on lanes: 5 to 20 ns of the 15.8 microseconds of a release. */
   private static final double FIELD_EVALUATION = 1e-3;
+
+  /** Changed rigs that one check makes ready: a guess. */
+  private static final long CHECKED_RIGS = 3;
+
+  /** 512 tries, and 48 releases until they have settled. */
+  private static final long CHECK_RELEASES = 512 + 48 * 6;
 
   /** 26,000 on the textbook sample. */
   private static final long SURVEY = 26_000;
@@ -136,15 +136,6 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   }
 
   /**
-   * A check: some releases until they rest, many tries, and a few changed rigs that are made ready;
-   * how many is not known before, three is a guess.
-   */
-  public long check() {
-    long each = (long) (SEARCH + EVALUATION * preparingWork);
-    return makingReady() + CHECKED_RIGS * each + CHECK_RELEASES * release();
-  }
-
-  /**
    * A recording that is fitted: a guess of some thousand paths, shorter ones among them.
    *
    * @param quantities that are sought
@@ -160,6 +151,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public static long field(double evaluations) {
     return 1 + (long) Math.ceil(FIELD_EVALUATION * evaluations);
+  }
+
+  /**
+   * A check: some releases until they rest, many tries, and a few changed rigs that are made ready;
+   * how many is not known before, three is a guess.
+   */
+  public long check() {
+    long each = (long) (SEARCH + EVALUATION * preparingWork);
+    return makingReady() + CHECKED_RIGS * each + CHECK_RELEASES * release();
   }
 
   /** The survey of a window. */
