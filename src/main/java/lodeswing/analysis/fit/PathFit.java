@@ -15,14 +15,16 @@ import lodeswing.core.regression.Slopes;
  * Fits a rig and a frame to a recording by least squares over a stretch that grows.
  *
  * <p>A first stretch of less than a swing finds the release and the frame, from several guesses
- * where none is given; two swings then free the rig's figures. From there on the stretch grows by
- * steps, each begun where the last one ended: so the path that is sought stays near the recorded
- * one, also where it is chaotic. The stretch ends where the fitted path's own error at its far end,
- * from the covariance of what is sought, is an eighth of the magnets' spacing and no smaller step
- * helps, or where the residuals grow beyond the noise.
+ * where none is given; from one swing on the rig's figures are free, and up to three swings the
+ * guesses that do worse are dropped. From there on the stretch grows by steps, each begun where the
+ * last one ended: so the path that is sought stays near the recorded one, also where it is chaotic.
+ * The stretch ends where the fitted path's own error at its far end, from the covariance of what is
+ * sought, is an eighth of the magnets' spacing and no smaller step helps, or where the residuals
+ * grow beyond the noise.
  *
  * <p>Source of the idea of a growing stretch: H. G. Bock, in Numerical Treatment of Inverse
- * Problems (1983) 95, against whose multiple shooting it trades reach for a path without seams.
+ * Problems (1983) 95 (cited from memory), against whose multiple shooting it trades reach for a
+ * path without seams.
  */
 public final class PathFit {
 
@@ -200,7 +202,7 @@ public final class PathFit {
         path.knots(stage.all, spec.recording().since(stage.used - 1), KNOTS));
   }
 
-  /** The best few of all guesses over less than a swing, the rig as it is thought to be. */
+  /** All guesses, fitted over less than a swing, the rig as it is thought to be. */
   private List<Stage> first() {
     int count = samples(FIRST_SWINGS);
     List<Stage> stages = new ArrayList<>();
@@ -359,7 +361,7 @@ public final class PathFit {
     }
     double[] observed = observed(count);
     if (free.isEmpty()) {
-      // Nothing of the release or the frame is sought; the rig's figures wait for two swings.
+      // Nothing of the release or the frame is sought; the rig's figures wait for a longer stretch.
       return new Stage(from.all, from.mirrored, unfitted(from.all, from.mirrored, count), count);
     }
     Regression regression = method.fit(new Curve(from, places, count), free, observed);

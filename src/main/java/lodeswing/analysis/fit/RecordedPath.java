@@ -28,7 +28,7 @@ final class RecordedPath {
   private static final int KEPT = 4;
 
   private final FitSpec spec;
-  private final int[] counted = new int[1];
+  private int counted;
   private final Map<List<Double>, Optional<Motion>> rigs = latest();
   private final Map<List<Double>, double[]> paths = latest();
 
@@ -47,7 +47,7 @@ final class RecordedPath {
 
   /** How many paths were computed. */
   int computed() {
-    return counted[0];
+    return counted;
   }
 
   /** The frame of the values of all quantities. */
@@ -158,7 +158,7 @@ final class RecordedPath {
   }
 
   private double[] computed(double[] all, int count) {
-    counted[0]++;
+    counted++;
     double[] places = new double[2 * count];
     double x = all[Role.X.place()];
     double y = all[Role.Y.place()];

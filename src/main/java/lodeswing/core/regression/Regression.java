@@ -15,7 +15,8 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  * direction in which the curve does not change to rounding is left out, and the parameters that lie
  * in it are told as undetermined.
  *
- * <p>Source: G. A. F. Seber, C. J. Wild, Nonlinear Regression (1989), section 2.1.
+ * <p>Source: G. A. F. Seber, C. J. Wild, Nonlinear Regression (1989), section 2.1 (cited from
+ * memory).
  */
 public final class Regression {
 

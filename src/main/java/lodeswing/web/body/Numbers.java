@@ -22,6 +22,11 @@ public final class Numbers {
     return Math.rint(value * 1e9) / 1e9 + 0.0;
   }
 
+  /** A value to significant digits, without a sign before 0. */
+  public static double toDigits(double value, int digits) {
+    return Double.parseDouble(String.format(Locale.ROOT, "%." + (digits - 1) + "e", value)) + 0.0;
+  }
+
   /** Writes a number; NaN and infinities as words, since JSON has no form for them. */
   public static String shortest(double value) {
     if (Double.isNaN(value)) {

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lodeswing.analysis.field.PlateField;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.web.basin.UsualWindow;
@@ -20,6 +21,7 @@ import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
+import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -156,14 +158,8 @@ final class FieldController {
             new FieldSubject.Strength(
                 side, query.get(PART).equals("plane"), query.find(SPOTS).orElse(false)));
     String cell = query.find(value).orElse("sentence");
-    return answers.reply(
-        request,
-        query,
-        computations.of(field),
-        result ->
-            new MapAnswers(field, StoredField.read(result.bytes()))
-                .in(form, query, cell)
-                .cache(CachePolicy.SHORT));
+    return answered(
+        request, query, field, stored -> new MapAnswers(field, stored).in(form, query, cell));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/field/lines")
@@ -181,14 +177,8 @@ final class FieldController {
             !upright && query.find(SPOTS).orElse(true));
     FieldRequest field = request(asked, true, lines);
     String cell = query.find(value).orElse("sentence");
-    return answers.reply(
-        request,
-        query,
-        computations.of(field),
-        result ->
-            new LinesAnswers(field, StoredField.read(result.bytes()))
-                .in(form, query, cell)
-                .cache(CachePolicy.SHORT));
+    return answered(
+        request, query, field, stored -> new LinesAnswers(field, stored).in(form, query, cell));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/field/filings")
@@ -211,14 +201,8 @@ final class FieldController {
             true,
             new FieldSubject.Strewn(count, query.get(SEED), query.find(SPOTS).orElse(true)));
     String cell = query.find(value).orElse("sentence");
-    return answers.reply(
-        request,
-        query,
-        computations.of(field),
-        result ->
-            new FilingsAnswers(field, StoredField.read(result.bytes()))
-                .in(form, query, cell)
-                .cache(CachePolicy.SHORT));
+    return answered(
+        request, query, field, stored -> new FilingsAnswers(field, stored).in(form, query, cell));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/field/weak-spots")
@@ -313,6 +297,18 @@ final class FieldController {
         "A textbook layout has strengths without a unit and no field in tesla. Ask for the field of"
             + " a bench layout.",
         List.of());
+  }
+
+  private ResponseEntity<byte[]> answered(
+      HttpServletRequest request,
+      QueryParameters query,
+      FieldRequest field,
+      Function<StoredField, Reply> writer) {
+    return answers.reply(
+        request,
+        query,
+        computations.of(field),
+        result -> writer.apply(StoredField.read(result.bytes())).cache(CachePolicy.SHORT));
   }
 
   private static double rounded(double value) {

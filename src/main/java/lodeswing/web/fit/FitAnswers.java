@@ -3,7 +3,6 @@ package lodeswing.web.fit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -74,13 +73,9 @@ final class FitAnswers {
       double step = determined(name) ? Math.pow(10, Math.floor(Math.log10(error(name))) - 2) : 0;
       double value = value(name);
       boolean round = step > 0 && step < Math.abs(value) && Double.isFinite(step);
-      figures.put(name, round ? plain(Math.rint(value / step) * step) : value);
+      figures.put(name, round ? Numbers.toDigits(Math.rint(value / step) * step, 12) : value);
     }
     return FitQuantities.changed(request.layout(), figures);
-  }
-
-  private static double plain(double value) {
-    return Double.parseDouble(String.format(Locale.ROOT, "%.11e", value)) + 0.0;
   }
 
   private double until() {
@@ -376,14 +371,10 @@ final class FitAnswers {
   }
 
   private static String short3(double value) {
-    return Numbers.plain(significant(value, 3));
+    return Numbers.plain(Numbers.toDigits(value, 3));
   }
 
   private static String short2(double value) {
-    return Numbers.plain(significant(value, 2));
-  }
-
-  private static double significant(double value, int digits) {
-    return new BigDecimal(value).round(new MathContext(digits)).doubleValue();
+    return Numbers.plain(Numbers.toDigits(value, 2));
   }
 }

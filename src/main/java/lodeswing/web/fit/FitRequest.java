@@ -1,6 +1,5 @@
 package lodeswing.web.fit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,8 +102,7 @@ record FitRequest(LayoutDocument layout, Body canonical, int revision)
   }
 
   private static double[] column(Body sent, String name, double unit) {
-    return new ArrayList<>(sent.numbers(name))
-        .stream().mapToDouble(value -> value * unit).toArray();
+    return sent.numbers(name).stream().mapToDouble(value -> value * unit).toArray();
   }
 
   /** Metres in the layout's unit of length. */

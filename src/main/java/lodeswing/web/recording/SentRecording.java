@@ -3,7 +3,6 @@ package lodeswing.web.recording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lodeswing.web.body.Body;
@@ -81,7 +80,7 @@ public record SentRecording(Body recording, Body frame) {
 
   /** Twelve digits: a change of units leaves no trace. */
   private static double plain(double value) {
-    return Double.parseDouble(String.format(Locale.ROOT, "%.11e", value)) + 0.0;
+    return Numbers.toDigits(value, 12);
   }
 
   private static ColumnTable.Read table(Body sent, Limits limits) {

@@ -50,7 +50,7 @@ record SweptQuantity(String name, List<Object> values) {
 
   /** Twelve digits, so that the value in the table is the one that was computed with. */
   private static double plain(double value) {
-    return Double.parseDouble(String.format(Locale.ROOT, "%.11e", value)) + 0.0;
+    return Numbers.toDigits(value, 12);
   }
 
   Body body() {
@@ -77,7 +77,7 @@ record SweptQuantity(String name, List<Object> values) {
   /** A value in a sentence, to six digits. */
   static String told(Object value) {
     return value instanceof Double number
-        ? Numbers.shortest(Double.parseDouble(String.format(Locale.ROOT, "%.5e", number)) + 0.0)
+        ? Numbers.shortest(Numbers.toDigits(number, 6))
         : value.toString();
   }
 

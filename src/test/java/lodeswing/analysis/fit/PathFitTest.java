@@ -155,7 +155,7 @@ class PathFitTest {
     assertTruthCovered(fit, new double[] {-0.07, 0.03, 0, 0, 0.012, -0.007, turn, LOSS, LENGTH});
   }
 
-  /** Four of the nine intervals of 95 % may miss by chance once in some ten thousand recordings. */
+  /** More than three of nine intervals of 95 % miss by chance once in some 1,600 recordings. */
   private static void assertTruthCovered(FitResult fit, double[] truth) {
     Regression found = fit.regression();
     int covered = 0;
