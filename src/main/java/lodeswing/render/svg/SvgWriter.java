@@ -79,6 +79,8 @@ public final class SvgWriter {
   private void shape(Shape shape) {
     if (shape instanceof Shape.Group group) {
       group(group);
+    } else if (shape instanceof Shape.Clipped clipped) {
+      clipped(clipped);
     } else if (shape instanceof Shape.Polyline line) {
       polyline(line);
     } else if (shape instanceof Shape.Curve curve) {
@@ -144,6 +146,25 @@ public final class SvgWriter {
     out.append('\n');
     group.shapes().forEach(this::shape);
     out.append("</g>\n");
+  }
+
+  /** A nested view shows nothing beyond its own box (SVG 1.1, 14.3.3). */
+  private void clipped(Shape.Clipped clipped) {
+    double left = x(clipped.box().left());
+    double top = y(clipped.box().top());
+    double width = clipped.box().width() * drawing.scale();
+    double height = clipped.box().height() * drawing.scale();
+    number("<svg x=\"", left);
+    number("\" y=\"", top);
+    number("\" width=\"", width);
+    number("\" height=\"", height);
+    number("\" viewBox=\"", left);
+    number(" ", top);
+    number(" ", width);
+    number(" ", height);
+    out.append("\">\n");
+    clipped.shapes().forEach(this::shape);
+    out.append("</svg>\n");
   }
 
   private void polyline(Shape.Polyline line) {
