@@ -28,6 +28,16 @@ class ArchitectureTest {
               "org.jspecify.annotations..");
 
   @ArchTest
+  static final ArchRule wordsKnowNothingOfOurs =
+      classes()
+          .that()
+          .resideInAPackage("lodeswing.words..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "lodeswing.words..", "java..", "com.ibm.icu..", "org.jspecify.annotations..");
+
+  @ArchTest
   static final ArchRule vectorModuleStaysInItsPackages =
       noClasses()
           .that()

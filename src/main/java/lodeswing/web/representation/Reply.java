@@ -4,8 +4,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lodeswing.job.Answer;
 import lodeswing.job.ComputationKey;
@@ -140,6 +142,15 @@ public final class Reply {
     return header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"");
   }
 
+  /**
+   * This answer as one in the language that was asked for ({@link Negotiation#language}); answers
+   * that do not say so are in English whatever is asked for. Not for what {@link KeptReplies}
+   * holds, which knows no languages.
+   */
+  public Reply language(Locale locale) {
+    return header(HttpHeaders.CONTENT_LANGUAGE, locale.toLanguageTag());
+  }
+
   /** This answer with a header in place of any of its name. */
   public Reply header(String name, String value) {
     HttpHeaders more = copy();
@@ -188,9 +199,14 @@ public final class Reply {
   private HttpHeaders described(HttpServletRequest request, EntityTag tag) {
     HttpHeaders sent = copy();
     sent.setContentType(content.representation().mediaType());
-    sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
-    if (!RawQuery.parse(request.getQueryString()).containsKey(GeneralParameters.FORMAT.name())) {
+    Set<String> asked = RawQuery.parse(request.getQueryString()).keySet();
+    if (!asked.contains(GeneralParameters.FORMAT.name())) {
       sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+    }
+    if (!sent.containsHeader(HttpHeaders.CONTENT_LANGUAGE)) {
+      sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
+    } else if (!asked.contains(GeneralParameters.LANG.name())) {
+      sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE);
     }
     if (!content.representation().binary()) {
       sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);
