@@ -1,10 +1,11 @@
 package lodeswing.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds free room for texts beside round things, none over another. */
+/** Finds free room for texts beside things, none over another. */
 final class Crowd {
 
   private static final double GAP = 0.8 * Ink.MM;
@@ -14,11 +15,25 @@ final class Crowd {
     {0, -1}, {0, 1}, {1, 0}, {-1, 0}, {0.8, -0.6}, {-0.8, -0.6}, {0.8, 0.6}, {-0.8, 0.6}
   };
 
-  private final List<Round> rounds = new ArrayList<>();
+  private final List<Body> bodies = new ArrayList<>();
   private final List<Box> boxes = new ArrayList<>();
+  private final List<Box> lines = new ArrayList<>();
 
-  /** A round thing to be kept clear of. */
-  record Round(double x, double y, double reach) {}
+  /**
+   * A thing to be kept clear of.
+   *
+   * @param x its middle
+   * @param y its middle
+   * @param across half of its extent along x
+   * @param up half of its extent along y
+   * @param round whether it is a disc and not a box
+   */
+  record Body(double x, double y, double across, double up, boolean round) {
+
+    static Body disc(double x, double y, double reach) {
+      return new Body(x, y, reach, reach, true);
+    }
+  }
 
   /** A box by its lower left corner. */
   record Box(double x, double y, double width, double height) {
@@ -30,40 +45,50 @@ final class Crowd {
           && other.y < y + height;
     }
 
-    boolean meets(Round round) {
-      double dx = Math.max(0, Math.max(x - round.x, round.x - x - width));
-      double dy = Math.max(0, Math.max(y - round.y, round.y - y - height));
-      return Math.hypot(dx, dy) < round.reach;
+    boolean meets(Body body) {
+      double dx = Math.max(0, Math.max(x - body.x, body.x - x - width));
+      double dy = Math.max(0, Math.max(y - body.y, body.y - y - height));
+      return body.round ? Math.hypot(dx, dy) < body.across : dx < body.across && dy < body.up;
     }
   }
 
-  void keepClear(Round round) {
-    rounds.add(round);
+  void keepClear(Body body) {
+    bodies.add(body);
   }
 
-  void keepClear(Box box) {
-    boxes.add(box);
+  /** A fine line, over which a text may lie where there is no better place. */
+  void line(Box box) {
+    lines.add(box);
   }
 
-  /** A free box beside a round thing, which is then taken; empty where there is none. */
-  Optional<Box> beside(Round round, double width, double height) {
-    for (double[] way : WAYS) {
-      Box box = at(round, way, width, height);
-      if (rounds.stream().noneMatch(box::meets) && boxes.stream().noneMatch(box::meets)) {
-        boxes.add(box);
-        return Optional.of(box);
-      }
+  /** A free box beside a thing, which is then taken; empty where there is none. */
+  Optional<Box> beside(Body body, double width, double height) {
+    Optional<Box> found = beside(body, width, height, false);
+    if (found.isEmpty()) {
+      found = beside(body, width, height, true);
     }
-    return Optional.empty();
+    found.ifPresent(boxes::add);
+    return found;
   }
 
-  private static Box at(Round round, double[] way, double width, double height) {
-    double reach = round.reach + GAP;
-    double x = round.x + way[0] * reach;
-    double y = round.y + way[1] * reach;
+  private Optional<Box> beside(Body body, double width, double height, boolean overLines) {
+    return Arrays.stream(WAYS)
+        .map(way -> at(body, way, width, height))
+        .filter(box -> bodies.stream().noneMatch(box::meets))
+        .filter(box -> boxes.stream().noneMatch(box::meets))
+        .filter(box -> overLines || lines.stream().noneMatch(box::meets))
+        .findFirst();
+  }
+
+  private static Box at(Body body, double[] way, double width, double height) {
+    // Beside a corner of a box a text stands at the corner, beside a disc nearer.
+    double wayX = body.round ? way[0] : Math.signum(way[0]);
+    double wayY = body.round ? way[1] : Math.signum(way[1]);
+    double x = body.x + wayX * (body.across + GAP);
+    double y = body.y + wayY * (body.up + GAP);
     return new Box(
-        x - width * (1 - Math.signum(way[0])) / 2,
-        y - height * (1 - Math.signum(way[1])) / 2,
+        x - width * (1 - Math.signum(wayX)) / 2,
+        y - height * (1 - Math.signum(wayY)) / 2,
         width,
         height);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import lodeswing.figure.AlternativeText;
 import lodeswing.figure.Anchor;
 import lodeswing.figure.PlateMagnet;
@@ -45,12 +46,12 @@ public final class PlacingSheet {
     this.plan = plan;
     this.words = words;
     this.tiling = tiling;
-    this.drawing = new PlateDrawing(plan, words);
+    this.drawing = new PlateDrawing(plan, words, tiling.seams());
   }
 
   /** How many pages the plate itself takes. */
   public static long plates(PlacingPlan plan, Paper paper, Optional<Boolean> landscape) {
-    return Tiling.of(PlateDrawing.bounds(plan), paper, landscape).count();
+    return Tiling.of(plan, paper, landscape).count();
   }
 
   /**
@@ -61,7 +62,7 @@ public final class PlacingSheet {
    */
   public static PrintedSheet of(
       PlacingPlan plan, Paper paper, Optional<Boolean> landscape, Words words) {
-    Tiling tiling = Tiling.of(PlateDrawing.bounds(plan), paper, landscape);
+    Tiling tiling = Tiling.of(plan, paper, landscape);
     return new PlacingSheet(plan, tiling, words).sheet();
   }
 
@@ -102,16 +103,14 @@ public final class PlacingSheet {
 
   private PageItem.Block number(int page, int count) {
     String text = words.text("page", Map.of("page", page, "count", count));
+    double right = tiling.format().width() - Tiling.MARGIN;
+    double room = right - Tiling.MARGIN - Ink.width(text, NUMBER) - 4 * Ink.MM;
+    String name = Ink.lines(heading(), room, NUMBER, words.locale()).get(0);
     return PageItem.of(
         Tag.ORNAMENT,
         List.of(
-            Ink.text(
-                text,
-                tiling.format().width() - Tiling.MARGIN,
-                Tiling.MARGIN,
-                NUMBER,
-                Anchor.END,
-                Tint.Role.SOFT_INK)));
+            Ink.text(name, Tiling.MARGIN, Tiling.MARGIN, NUMBER, Anchor.START, Tint.Role.SOFT_INK),
+            Ink.text(text, right, Tiling.MARGIN, NUMBER, Anchor.END, Tint.Role.SOFT_INK)));
   }
 
   private List<PageItem.Block> plate(int column, int row, boolean tiled) {
@@ -259,7 +258,8 @@ public final class PlacingSheet {
         double x = tiling.seamX(seam);
         shapes.add(guide(x, window.bottom(), x, window.top()));
         for (int i = 0; i < SEAM_MARKS; i++) {
-          double y = own.bottom() + own.height() * (2 * i + 1) / (2 * SEAM_MARKS);
+          double middle = own.bottom() + own.height() * (2 * i + 1) / (2 * SEAM_MARKS);
+          double y = clear(middle, own.height(), at -> drawing.covers(x, at, SEAM_ARM));
           mark(x, y, upright(seam, row) + i, shapes);
         }
       }
@@ -268,12 +268,26 @@ public final class PlacingSheet {
         double y = tiling.seamY(level);
         shapes.add(guide(window.left(), y, window.right(), y));
         for (int i = 0; i < SEAM_MARKS; i++) {
-          double x = own.left() + own.width() * (2 * i + 1) / (2 * SEAM_MARKS);
+          double middle = own.left() + own.width() * (2 * i + 1) / (2 * SEAM_MARKS);
+          double x = clear(middle, own.width(), at -> drawing.covers(at, y, SEAM_ARM));
           mark(x, y, lying(level, column) + i, shapes);
         }
       }
     }
     return shapes;
+  }
+
+  /** The place nearest to a wanted one, within its part of a seam, that no magnet covers. */
+  private static double clear(double wanted, double seam, DoublePredicate covered) {
+    double most = seam / (2 * SEAM_MARKS) - SEAM_ARM;
+    for (double shift = 0; shift <= most; shift += Ink.MM) {
+      for (double at : new double[] {wanted + shift, wanted - shift}) {
+        if (!covered.test(at)) {
+          return at;
+        }
+      }
+    }
+    return wanted;
   }
 
   private int upright(int seam, int row) {
@@ -327,7 +341,7 @@ public final class PlacingSheet {
         Ink.text(
             "100 mm",
             x + CHECK / 2,
-            y - TICK - NUMBER * Ink.POINT,
+            y - 1.5 * TICK - NUMBER * Ink.POINT,
             NUMBER,
             Anchor.MIDDLE,
             Tint.Role.INK));

@@ -63,22 +63,27 @@ final class PlateDrawing {
    */
   private record Thing(ViewBox box, boolean whole, List<Shape> shapes) {}
 
-  PlateDrawing(PlacingPlan plan, Words words) {
+  /**
+   * The drawing.
+   *
+   * @param seams lines at which pages meet, that texts keep clear of where they can
+   */
+  PlateDrawing(PlacingPlan plan, Words words, List<Crowd.Box> seams) {
     this.plan = plan;
     this.words = words;
     var crowd = new Crowd();
-    for (SheetMagnet magnet : plan.magnets()) {
-      crowd.keepClear(round(magnet.magnet()));
-    }
+    seams.forEach(crowd::line);
+    ViewBox all = bounds(plan);
+    crowd.line(new Crowd.Box(all.left(), 0, all.width(), 0));
+    crowd.line(new Crowd.Box(0, all.bottom(), 0, all.height()));
+    plan.magnets().forEach(one -> crowd.keepClear(body(one.magnet())));
     plate();
-    origin(crowd);
-    plan.release().ifPresent(spot -> release(spot, crowd));
-    for (SheetMagnet magnet : plan.magnets()) {
-      outline(magnet.magnet());
-    }
-    for (SheetMagnet magnet : plan.magnets()) {
-      texts(magnet, crowd);
-    }
+    Crowd.Body origin = origin(crowd);
+    Optional<Crowd.Body> release = plan.release().map(spot -> release(spot, crowd));
+    plan.magnets().forEach(one -> outline(one.magnet()));
+    plan.magnets().forEach(one -> texts(one, origin, crowd));
+    named(origin, words.text("placing.under-bob"), crowd);
+    release.ifPresent(body -> named(body, released(body), crowd));
   }
 
   /** Numbers of the magnets whose label found no room. */
@@ -118,8 +123,18 @@ final class PlateDrawing {
     return Math.max(SPOT, magnet.outline().reach());
   }
 
-  private static Crowd.Round round(PlateMagnet magnet) {
-    return new Crowd.Round(magnet.x(), magnet.y(), reach(magnet));
+  private static Crowd.Body body(PlateMagnet magnet) {
+    if (magnet.outline() instanceof Outline.Oblong block) {
+      double cos = Math.abs(Math.cos(block.turn()));
+      double sin = Math.abs(Math.sin(block.turn()));
+      return new Crowd.Body(
+          magnet.x(),
+          magnet.y(),
+          (block.width() * cos + block.height() * sin) / 2,
+          (block.width() * sin + block.height() * cos) / 2,
+          false);
+    }
+    return Crowd.Body.disc(magnet.x(), magnet.y(), reach(magnet));
   }
 
   private void add(double x, double y, double reach, List<Shape> shapes) {
@@ -214,16 +229,41 @@ final class PlateDrawing {
             disc ? Tint.Role.PAPER : Tint.Role.INK));
   }
 
-  private void origin(Crowd crowd) {
+  /** A ring with a cross; about a magnet that lies there, where one does. */
+  private Crowd.Body origin(Crowd crowd) {
     var line = Ink.line(Tint.Role.INK, AXIS);
-    List<Shape> shapes = new ArrayList<>(Ink.cross(0, 0, ARM, line));
-    shapes.add(new Shape.Circle(0, 0, RING, Style.outlined(line)));
-    add(0, 0, ARM, shapes);
-    crowd.keepClear(new Crowd.Round(0, 0, RING));
-    named(new Crowd.Round(0, 0, ARM), words.text("placing.under-bob"), crowd);
+    double ring =
+        plan.magnets().stream()
+            .map(SheetMagnet::magnet)
+            .filter(magnet -> Math.hypot(magnet.x(), magnet.y()) < SPOT)
+            .mapToDouble(magnet -> reach(magnet) + SPOT / 2)
+            .max()
+            .orElse(0);
+    double radius = Math.max(RING, ring);
+    double arm = radius + ARM - RING;
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape.Circle(0, 0, radius, Style.outlined(line)));
+    if (ring == 0) {
+      shapes.addAll(Ink.cross(0, 0, arm, line));
+    } else {
+      shapes.add(Ink.segment(-arm, 0, -radius, 0, line));
+      shapes.add(Ink.segment(radius, 0, arm, 0, line));
+      shapes.add(Ink.segment(0, -arm, 0, -radius, line));
+      shapes.add(Ink.segment(0, radius, 0, arm, line));
+    }
+    add(0, 0, arm, shapes);
+    Crowd.Body body = Crowd.Body.disc(0, 0, radius);
+    crowd.keepClear(body);
+    arms(0, 0, arm, crowd);
+    return body;
   }
 
-  private void release(PlacingPlan.Spot spot, Crowd crowd) {
+  private static void arms(double x, double y, double arm, Crowd crowd) {
+    crowd.line(new Crowd.Box(x - arm, y, 2 * arm, 0));
+    crowd.line(new Crowd.Box(x, y - arm, 0, 2 * arm));
+  }
+
+  private Crowd.Body release(PlacingPlan.Spot spot, Crowd crowd) {
     var line = Ink.line(Tint.Role.INK, 0.3);
     List<Shape> shapes =
         new ArrayList<>(Ink.cross(spot.x(), spot.y(), ARM, Ink.line(Tint.Role.INK, AXIS)));
@@ -231,12 +271,16 @@ final class PlateDrawing {
         new Shape.Rectangle(
             spot.x(), spot.y(), DIAMOND, DIAMOND, Math.PI / 4, Style.outlined(line)));
     add(spot.x(), spot.y(), ARM, shapes);
-    crowd.keepClear(new Crowd.Round(spot.x(), spot.y(), DIAMOND));
-    String text =
-        words.text(
-            "placing.release",
-            Map.of("x", millimetres(spot.x(), words), "y", millimetres(spot.y(), words)));
-    named(new Crowd.Round(spot.x(), spot.y(), ARM), text, crowd);
+    Crowd.Body body = Crowd.Body.disc(spot.x(), spot.y(), DIAMOND);
+    crowd.keepClear(body);
+    arms(spot.x(), spot.y(), ARM, crowd);
+    return body;
+  }
+
+  private String released(Crowd.Body at) {
+    return words.text(
+        "placing.release",
+        Map.of("x", millimetres(at.x(), words), "y", millimetres(at.y(), words)));
   }
 
   /** A length as it is read off a ruler, to a hundredth of a millimetre. */
@@ -244,12 +288,12 @@ final class PlateDrawing {
     return words.number(Math.rint(metres / Ink.MM * 100) / 100 + 0.0, 7);
   }
 
-  private void named(Crowd.Round round, String text, Crowd crowd) {
+  private void named(Crowd.Body body, String text, Crowd crowd) {
     List<String> lines = Ink.lines(text, LABEL_WIDTH, GRADE, words.locale());
-    place(round, lines, GRADE, List.of(), crowd);
+    place(body, lines, GRADE, List.of(), crowd);
   }
 
-  private void texts(SheetMagnet one, Crowd crowd) {
+  private void texts(SheetMagnet one, Crowd.Body origin, Crowd crowd) {
     PlateMagnet magnet = one.magnet();
     boolean roomy = room(magnet.outline()) >= ROOMY;
     List<String> label = label(magnet.label());
@@ -261,9 +305,11 @@ final class PlateDrawing {
     if (!one.grade().isEmpty()) {
       small.add(one.grade());
     }
+    // The ring about a magnet under the bob is a part of it.
+    boolean ringed = Math.hypot(magnet.x(), magnet.y()) < SPOT;
+    Crowd.Body body = ringed ? origin : body(magnet);
     boolean said =
-        place(round(magnet), label, LABEL, small, crowd)
-            || place(round(magnet), label, LABEL, List.of(), crowd);
+        place(body, label, LABEL, small, crowd) || place(body, label, LABEL, List.of(), crowd);
     if (!said && !label.isEmpty()) {
       unnamed.add(magnet.number());
     }
@@ -280,7 +326,7 @@ final class PlateDrawing {
 
   /** Sets lines beside something, where there is room. */
   private boolean place(
-      Crowd.Round round, List<String> lines, double size, List<String> small, Crowd crowd) {
+      Crowd.Body body, List<String> lines, double size, List<String> small, Crowd crowd) {
     if (lines.isEmpty() && small.isEmpty()) {
       return true;
     }
@@ -292,7 +338,7 @@ final class PlateDrawing {
       width = Math.max(width, Ink.width(line, GRADE));
     }
     double height = Ink.height(lines.size(), size) + Ink.height(small.size(), GRADE);
-    Optional<Crowd.Box> found = crowd.beside(round, width, height);
+    Optional<Crowd.Box> found = crowd.beside(body, width, height);
     if (found.isEmpty()) {
       return false;
     }
@@ -313,6 +359,12 @@ final class PlateDrawing {
       shapes.add(Ink.text(line, middle, baseline, size, Anchor.MIDDLE, tint));
       baseline -= size * Ink.POINT * Ink.LEADING;
     }
+  }
+
+  /** Whether a mark of a size at a place would lie over a magnet. */
+  boolean covers(double x, double y, double reach) {
+    var box = new Crowd.Box(x - reach, y - reach, 2 * reach, 2 * reach);
+    return plan.magnets().stream().anyMatch(one -> box.meets(body(one.magnet())));
   }
 
   /**

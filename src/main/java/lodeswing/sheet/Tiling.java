@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleToLongFunction;
+import java.util.stream.IntStream;
 import lodeswing.figure.ViewBox;
 
 /**
@@ -30,6 +32,8 @@ record Tiling(
   /** Width of the strip that neighbours share. */
   static final double OVERLAP = 10 * Ink.MM;
 
+  private static final double STEP = Ink.MM;
+
   /** What is left free at the paper's edges, where printers cannot print. */
   static final double MARGIN = 10 * Ink.MM;
 
@@ -40,7 +44,8 @@ record Tiling(
   static final double SIDE = 8 * Ink.MM;
 
   /** The tiling of fewest pages; upright paper where both ways take as many. */
-  static Tiling of(ViewBox bounds, Paper paper, Optional<Boolean> landscape) {
+  static Tiling of(PlacingPlan plan, Paper paper, Optional<Boolean> landscape) {
+    ViewBox bounds = PlateDrawing.bounds(plan);
     List<Tiling> ways = new ArrayList<>();
     if (!landscape.orElse(false)) {
       ways.add(lying(bounds, paper.lying(false)));
@@ -48,7 +53,47 @@ record Tiling(
     if (landscape.orElse(true)) {
       ways.add(lying(bounds, paper.lying(true)));
     }
-    return ways.stream().min(Comparator.comparingLong(Tiling::count)).orElseThrow();
+    Tiling fewest = ways.stream().min(Comparator.comparingLong(Tiling::count)).orElseThrow();
+    return fewest.sparing(plan.magnets(), bounds);
+  }
+
+  /** Moved within the room there is, so that the fewest magnets are cut by a page's edge. */
+  private Tiling sparing(List<SheetMagnet> magnets, ViewBox bounds) {
+    double across = columns * (width - OVERLAP) + OVERLAP - bounds.width();
+    double down = rows * (height - OVERLAP) + OVERLAP - bounds.height();
+    double x = best(across / 2, shift -> cut(magnets, true, shift));
+    double y = best(down / 2, shift -> cut(magnets, false, shift));
+    return new Tiling(format, columns, rows, left + x, top + y, width, height);
+  }
+
+  /** The least shift of either way that cuts the fewest. */
+  private static double best(double most, DoubleToLongFunction cut) {
+    double best = 0;
+    long fewest = cut.applyAsLong(0);
+    for (double shift = STEP; shift <= most && fewest > 0; shift += STEP) {
+      for (double tried : new double[] {shift, -shift}) {
+        long found = cut.applyAsLong(tried);
+        if (found < fewest) {
+          fewest = found;
+          best = tried;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** How many magnets lie over the middle of a shared strip, the whole moved by a shift. */
+  private long cut(List<SheetMagnet> magnets, boolean across, double shift) {
+    return magnets.stream()
+        .filter(
+            one -> {
+              double at = across ? one.magnet().x() : one.magnet().y();
+              double reach = one.magnet().outline().reach() + STEP;
+              return IntStream.range(1, across ? columns : rows)
+                  .mapToDouble(seam -> shift + (across ? seamX(seam) : seamY(seam)))
+                  .anyMatch(seam -> Math.abs(at - seam) < reach);
+            })
+        .count();
   }
 
   private static Tiling lying(ViewBox bounds, Paper.Format format) {
@@ -97,6 +142,20 @@ record Tiling(
   /** Middle of the strip above a row. */
   double seamY(int row) {
     return top - row * (height - OVERLAP) - OVERLAP / 2;
+  }
+
+  /** The lines at which windows meet. */
+  List<Crowd.Box> seams() {
+    List<Crowd.Box> seams = new ArrayList<>();
+    double across = columns * (width - OVERLAP) + OVERLAP;
+    double down = rows * (height - OVERLAP) + OVERLAP;
+    for (int column = 1; column < columns; column++) {
+      seams.add(new Crowd.Box(seamX(column), top - down, 0, down));
+    }
+    for (int row = 1; row < rows; row++) {
+      seams.add(new Crowd.Box(left, seamY(row), across, 0));
+    }
+    return seams;
   }
 
   /** Place of a window's left edge on its page. */

@@ -102,6 +102,16 @@ public final class Words {
         .toString();
   }
 
+  /**
+   * A number with the symbol of its unit, which no line end parts (BIPM, The International System
+   * of Units, 9th ed. (2019), section 5.4.3); symbols are the same in every language.
+   *
+   * @param symbol such as {@code mm}
+   */
+  public String quantity(double value, int digits, String symbol) {
+    return number(value, digits) + '\u00a0' + symbol;
+  }
+
   /** Several things in a row, such as {@code Tide, Dune and Reef}. */
   public String list(Collection<String> things) {
     return ListFormatter.getInstance(locale).format(things);

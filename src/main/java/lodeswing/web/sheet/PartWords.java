@@ -100,7 +100,7 @@ final class PartWords {
     layout.canonical().findObject("bobMagnet").ifPresent(magnet -> bob(magnet, rows));
     pendulum(layout.canonical().object("pendulum"), rows);
     rows.add(
-        row(1, words.text("part.gap"), length(layout.canonical().number("gapMm")), "", "", ""));
+        row(0, words.text("part.gap"), length(layout.canonical().number("gapMm")), "", "", ""));
     layout
         .canonical()
         .findObject("backing")
@@ -124,7 +124,9 @@ final class PartWords {
 
   private List<String> row(
       int count, String part, String size, String material, String mass, String numbers) {
-    return List.of(words.number(count, DIGITS), part, size, material, mass, numbers);
+    // What is a figure and no thing has no count.
+    return List.of(
+        count == 0 ? "" : words.number(count, DIGITS), part, size, material, mass, numbers);
   }
 
   private String length(double millimetres) {

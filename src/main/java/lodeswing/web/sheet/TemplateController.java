@@ -20,6 +20,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.safety.SafetyNotes;
 import lodeswing.web.trace.TraceShapes;
 import lodeswing.words.Words;
 import org.springframework.http.ResponseEntity;
@@ -76,6 +77,7 @@ final class TemplateController {
     Paper paper = query.get(SheetQuery.PAPER);
     Optional<Boolean> landscape = SheetQuery.landscape(query);
     checkSize(PlacingSheet.plates(plan, paper, landscape));
+    layouts.save(layout);
     return SheetReply.of(
             form,
             PlacingSheet.of(plan, paper, landscape, words),
@@ -83,7 +85,7 @@ final class TemplateController {
             "placing-sheet",
             words.locale())
         .cache(CachePolicy.SHORT)
-        .to(request);
+        .to(request, layout.subject());
   }
 
   private static PlacingPlan plan(
@@ -95,7 +97,7 @@ final class TemplateController {
         parts.magnets(),
         release,
         parts.table(),
-        List.of());
+        SafetyNotes.of(layout, words.locale()).shortLines());
   }
 
   private static Optional<PlacingPlan.Spot> release(QueryParameters query) {

@@ -1,0 +1,42 @@
+package lodeswing.safety;
+
+import java.util.List;
+import java.util.Map;
+
+/** Magnets are brittle as china: what snaps together splinters. */
+record SplinterRule() implements SafetyRule {
+
+  @Override
+  public SafetyCode code() {
+    return SafetyCode.SPLINTERS;
+  }
+
+  @Override
+  public boolean applies(SafetyFacts facts) {
+    return facts.pair().isPresent();
+  }
+
+  @Override
+  public Severity severity(SafetyFacts facts) {
+    return force(facts) >= SafetyLimit.FINGERS.value() ? Severity.WARNING : Severity.CAUTION;
+  }
+
+  @Override
+  public List<String> sentences(SafetyFacts facts) {
+    return List.of(SafetyNote.USUAL);
+  }
+
+  @Override
+  public Map<SafetyFigure, Double> figures(SafetyFacts facts) {
+    return Map.of(SafetyFigure.PINCH_FORCE, force(facts));
+  }
+
+  @Override
+  public List<SafetyLimit> limits() {
+    return List.of(SafetyLimit.FINGERS);
+  }
+
+  private static double force(SafetyFacts facts) {
+    return facts.pair().map(StrongestPair::force).orElse(0.0);
+  }
+}
