@@ -116,7 +116,9 @@ public final class Worksheet {
   private List<List<PageItem.Block>> tasks() {
     Flow flow = flow().heading(heading());
     flow.paragraph(words.text("names"));
-    flow.subheading(words.text("before")).list(facts.cautions());
+    if (!facts.cautions().isEmpty()) {
+      flow.subheading(words.text("before")).list(facts.cautions());
+    }
     for (int k = 0; k < activities.size(); k++) {
       WorksheetActivity one = activities.get(k);
       flow.subheading(words.text("number", Map.of("number", k + 1, "title", title(one))));

@@ -30,6 +30,7 @@ import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.safety.SafetyNotes;
 import lodeswing.web.sheet.SheetQuery;
 import lodeswing.web.sheet.SheetReply;
 import lodeswing.words.Words;
@@ -103,13 +104,15 @@ final class WorksheetController {
       double reach = UsualWindow.halfWidth(asked.layout()) * MILLI;
       var none =
           new StoredFigures(List.of(), reach, List.of(), List.of(), EndCounts.NONE, List.of());
-      return reply(form, query, facts(sheet, none, words), activities, age, words).to(request);
+      return reply(form, query, facts(sheet, none, words), activities, age, words)
+          .to(request, asked.layout().subject());
     }
     cost.check(asked.layout(), LayoutPlace.ADDRESS);
     layouts.save(asked.layout());
     return answers.reply(
         request,
         query,
+        asked.layout().subject(),
         computations.of(sheet, LayoutPlace.ADDRESS),
         result ->
             reply(
@@ -122,7 +125,8 @@ final class WorksheetController {
   }
 
   private static WorksheetFacts facts(WorksheetRequest sheet, StoredFigures figures, Words words) {
-    return new FigureWords(sheet, words).facts(figures, List.of());
+    return new FigureWords(sheet, words)
+        .facts(figures, SafetyNotes.of(sheet.layout(), words.locale()).shortLines());
   }
 
   private static Reply reply(
