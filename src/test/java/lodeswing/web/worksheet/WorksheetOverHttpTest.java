@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -123,7 +124,7 @@ class WorksheetOverHttpTest {
         SERVICE
             .given()
             .contentType("application/json")
-            .body(body)
+            .body(body.getBytes(StandardCharsets.UTF_8))
             .post("/v1/layouts")
             .then()
             .statusCode(201)
