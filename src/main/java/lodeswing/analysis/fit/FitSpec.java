@@ -1,6 +1,7 @@
 package lodeswing.analysis.fit;
 
 import java.util.List;
+import lodeswing.core.recording.Recording;
 
 /**
  * What is sought behind a recording.

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import lodeswing.analysis.fit.FitParameter.Role;
+import lodeswing.core.recording.Beginning;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.CurveModel;
 import lodeswing.core.regression.FreeParameter;
 import lodeswing.core.regression.NonlinearRegression;
@@ -71,12 +73,6 @@ public final class PathFit {
   /** Part of the spacing over which a path is taken to move straight. */
   private static final double STRAIGHT_PART = 2e-3;
 
-  /** Times the noise that the residuals may be. */
-  private static final double ABOVE_NOISE = 1.5;
-
-  /** Part of the swing below which residuals are always small enough. */
-  private static final double SMALL_PART = 1e-3;
-
   /** For guesses, most of which are dropped. */
   private static final NonlinearRegression GLANCE = new NonlinearRegression(1e-3, 12);
 
@@ -86,8 +82,6 @@ public final class PathFit {
   private final FitSpec spec;
   private final RecordedPath path;
   private final DoubleConsumer progress;
-  private final double noise;
-  private final double small;
 
   /**
    * A fit.
@@ -98,8 +92,6 @@ public final class PathFit {
     this.spec = spec;
     this.path = new RecordedPath(spec);
     this.progress = progress;
-    this.noise = spec.recording().noise();
-    this.small = SMALL_PART * spec.recording().size();
   }
 
   /** Places that a recording must have for these quantities to be sought. */
@@ -183,8 +175,7 @@ public final class PathFit {
   }
 
   private boolean disagrees(Stage stage) {
-    double allowance = 1 + 2 / Math.sqrt(Math.max(1, stage.regression.degreesOfFreedom()));
-    return stage.scatter() > Math.max(small, ABOVE_NOISE * allowance * noise);
+    return !spec.recording().explains(stage.scatter(), stage.regression.degreesOfFreedom());
   }
 
   private FitResult result(Stage stage, FitResult.End end) {

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import lodeswing.analysis.fit.FitResult;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.recording.Recording;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
 import lodeswing.web.body.Body;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.recording.Recording;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.layout.LayoutDocument;
