@@ -27,6 +27,9 @@ final class PathSearch {
   private static final double WIDEST = 1.5;
   private static final double STRAIGHT_PART = 2e-3;
 
+  /** Near the cube root of a path's error. */
+  private static final double SLOPE_STEP = 3e-4;
+
   private static final NonlinearRegression METHOD = new NonlinearRegression(1e-9, 60);
 
   private final Motion motion;
@@ -152,6 +155,11 @@ final class PathSearch {
           @Override
           public double straightOver() {
             return STRAIGHT_PART * spacing;
+          }
+
+          @Override
+          public double slopeStep() {
+            return SLOPE_STEP;
           }
         };
     Regression found = METHOD.fit(curve, parameters, observed);

@@ -9,7 +9,6 @@ import java.util.Optional;
 import lodeswing.analysis.fit.FitParameter.Role;
 import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.integrate.ScalarIntegrator;
-import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.Motion;
 import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.recording.TimedPlaces;
@@ -22,9 +21,6 @@ import lodeswing.core.rig.Release;
  * thread.
  */
 final class RecordedPath {
-
-  /** Of the swing: its error grows as everything does on a chaotic path. */
-  private static final Tolerance TOLERANCE = Tolerance.of(1e-11);
 
   private static final int KEPT = 4;
 
@@ -133,7 +129,7 @@ final class RecordedPath {
             .integrate(
                 start.get(),
                 duration,
-                TOLERANCE,
+                TimedPlaces.TOLERANCE,
                 step -> {
                   while (taken[0] < most && duration * taken[0] / (most - 1) <= step.endTime()) {
                     double at = duration * taken[0] / (most - 1);

@@ -19,7 +19,7 @@ import lodeswing.core.rig.Release;
 public final class TimedPlaces {
 
   /** Of the swing: its error grows as everything does on a chaotic path. */
-  private static final Tolerance TOLERANCE = Tolerance.of(1e-11);
+  public static final Tolerance TOLERANCE = Tolerance.of(1e-9);
 
   private final IntToDoubleFunction times;
   private final double[] places;

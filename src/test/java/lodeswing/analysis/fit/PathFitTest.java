@@ -89,6 +89,7 @@ class PathFitTest {
         spec.family(),
         spec.naturalRate(),
         spec.spacing(),
+        spec.anchors(),
         spec.mostPaths());
   }
 
@@ -116,6 +117,7 @@ class PathFitTest {
         figures -> rig(figures.get(0), figures.get(1), plate),
         Math.sqrt(GRAVITY / LENGTH),
         0.078,
+        List.of(),
         100_000);
   }
 
@@ -245,6 +247,7 @@ class PathFitTest {
             asked.family(),
             asked.naturalRate(),
             asked.spacing(),
+            asked.anchors(),
             asked.mostPaths());
 
     FitResult fit = new PathFit(unknown, share -> {}).run();
