@@ -34,6 +34,9 @@ public record ComparisonResult(
     Optional<RecordedEnd> end,
     List<Hint> hints) {
 
+  /** Standard deviations beyond which a distance is not explained. */
+  public static final double BEYOND = 4;
+
   public ComparisonResult {
     hints = List.copyOf(hints);
   }

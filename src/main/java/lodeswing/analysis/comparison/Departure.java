@@ -23,7 +23,6 @@ import lodeswing.core.recording.Recording;
  */
 final class Departure {
 
-  private static final double BEYOND = 4;
   private static final int IN_A_ROW = 3;
   private static final double SECOND_ORDER = 2;
   private static final double LOOK_BEYOND = 0.125;
@@ -66,7 +65,7 @@ final class Departure {
     double bent = SECOND_ORDER * path.deviation(i) * path.deviation(i) / spacing;
     double computed = path.computedError(i);
     double more = noise * noise + parts * parts + computed * computed + bent * bent;
-    return path.deviations(i, off[0], off[1], more) > BEYOND;
+    return path.deviations(i, off[0], off[1], more) > ComparisonResult.BEYOND;
   }
 
   /**

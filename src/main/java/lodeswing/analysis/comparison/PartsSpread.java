@@ -46,20 +46,35 @@ final class PartsSpread {
     double[] meant = places(Optional.of(exact), recording, start, count);
     var random = new SplittableRandom(SEED);
     var motions = new ExactMotion();
+    int rigs = 0;
     for (int k = 0; k < RIGS; k++) {
       progress.accept((double) k / RIGS);
-      Optional<Motion> built = Optional.of(motions.of(tolerances.varied(rig, random.split())));
+      Optional<Motion> built = built(motions, rig, tolerances, random.split());
+      if (built.isEmpty()) {
+        continue;
+      }
+      rigs++;
       double[] other = places(built, recording, start, count);
       for (int i = 0; i < count; i++) {
         double dx = other[2 * i] - meant[2 * i];
         double dy = other[2 * i + 1] - meant[2 * i + 1];
-        squares[i] += (dx * dx + dy * dy) / RIGS;
+        squares[i] += dx * dx + dy * dy;
       }
     }
     for (int i = 0; i < count; i++) {
-      squares[i] = Math.sqrt(squares[i]);
+      squares[i] = Math.sqrt(squares[i] / Math.max(1, rigs));
     }
     return squares;
+  }
+
+  /** A rig built anew; empty where nothing of it would hang. */
+  private static Optional<Motion> built(
+      ExactMotion motions, BenchLayout rig, PartTolerances tolerances, SplittableRandom random) {
+    try {
+      return Optional.of(motions.of(tolerances.varied(rig, random)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   private static double[] places(

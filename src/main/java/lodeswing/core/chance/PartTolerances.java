@@ -20,6 +20,9 @@ import lodeswing.core.rig.BenchLayout;
  */
 public record PartTolerances(double gap, double place, double length, double remanence) {
 
+  /** Parts that are what they are meant to be. */
+  public static final PartTolerances EXACT = new PartTolerances(0, 0, 0, 0);
+
   /**
    * A rig as a builder might have built it. Each part has draws of its own, used or not, so that
    * another tolerance of one part leaves the others as they were.
