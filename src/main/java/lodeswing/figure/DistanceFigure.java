@@ -150,7 +150,8 @@ public final class DistanceFigure {
     entries.add(LogTimePlot.entry(strong(), "distance between recorded and foretold place"));
     entries.add(
         LogTimePlot.entry(
-            explained(), "four standard deviations of noise and of what the start leaves open"));
+            explained(),
+            "four standard deviations of noise and of what the start leaves open, at most"));
     entries.add(
         LogTimePlot.entry(parting(), "counts as parted, " + words.length(picture.parted())));
     moments
@@ -161,7 +162,7 @@ public final class DistanceFigure {
                     sign(
                         Mark.DIAMOND,
                         MarkDrawer.SEALED,
-                        "farther apart than that explains, " + words.time(at))));
+                        "farther apart than any start explains, " + words.time(at))));
     moments
         .partedAt()
         .ifPresent(

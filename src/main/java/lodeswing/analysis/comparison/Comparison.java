@@ -27,10 +27,12 @@ import lodeswing.core.rig.BenchLayout;
  * the nearer of both horizons, since beyond nothing can be said.
  *
  * <p>4. They differ from the start where the residuals over half a swing, which any start can be
- * fitted to, are more than a hundredth of the swing and two and a half times what is allowed for. A
- * length that is wrong by 5 % leaves 0.2 to 0.6 hundredths there, a reversed axis among magnets two
- * or more. They also do where they part within that half swing, or where a release that is told
- * lies elsewhere than the recording's first eighth of a swing.
+ * fitted to, are more than 3 hundredths of the swing and two and a half times what is allowed for;
+ * more than one hundredth is enough where a hint says that the frame is another one, and else
+ * counts as a departure. A length that is wrong by 5 % leaves 0.2 to 0.6 hundredths there, a gap
+ * that is wrong by 1 mm of 25 1.5, a scale by a tenth 0.7 to 3, a reversed axis among magnets 2 to
+ * 20. They also do where they part within that half swing, or where a release that is told lies
+ * elsewhere than the recording's first eighth of a swing.
  */
 public final class Comparison {
 
@@ -39,10 +41,14 @@ public final class Comparison {
 
   private static final int IN_A_ROW = 3;
 
+  /** Part of the work that the parts' spread takes, about. */
+  private static final double SPREAD_SHARE = 0.4;
+
   /** Times the noise that parted paths are apart at least. */
   private static final double CLEAR = 8;
 
-  private static final double FROM_START_PART = 0.01;
+  private static final double FROM_START_PART = 0.03;
+  private static final double SUSPECT_PART = 0.01;
   private static final double FROM_START_TIMES = 2.5;
 
   /** Small swings within which a told release shows itself to be another. */
@@ -82,7 +88,7 @@ public final class Comparison {
 
   /** Places that a recording must have from the first one on that moves. */
   public static int fewest() {
-    return StartSearch.FEWEST;
+    return PathSearch.FEWEST;
   }
 
   /** From where the path is foretold. */
@@ -155,15 +161,19 @@ public final class Comparison {
     ComparisonResult result(DoubleConsumer progress) {
       spread(progress);
       OptionalInt blurred = blurred();
-      int known =
-          Math.min(
-              within(trusted.orElse(Double.POSITIVE_INFINITY)), blurred.orElse(Integer.MAX_VALUE));
+      int known = known(blurred);
+      boolean suspect = scattered(SUSPECT_PART);
       OptionalInt departed = departed(known);
+      if (suspect && departed.isEmpty()) {
+        departed = OptionalInt.of(0);
+      }
       OptionalInt parted = parted();
       Verdict verdict = verdict(departed, parted);
-      progress.accept(0.6);
+      progress.accept(SPREAD_SHARE);
+      List<Hint> hints = hints(verdict, departed);
+      boolean framed = hints.stream().anyMatch(hint -> hint.kind().ofFrame());
       return new ComparisonResult(
-          verdict,
+          suspect && framed ? Verdict.FROM_START : verdict,
           track,
           noise,
           partedDistance(),
@@ -173,7 +183,7 @@ public final class Comparison {
           at(blurred),
           nearness(known),
           end(),
-          hints(verdict, departed));
+          hints);
     }
 
     private OptionalDouble at(OptionalInt place) {
@@ -189,6 +199,12 @@ public final class Comparison {
         count++;
       }
       return count;
+    }
+
+    /** How many places lie before both horizons. */
+    private int known(OptionalInt blurred) {
+      return Math.min(
+          within(trusted.orElse(Double.POSITIVE_INFINITY)), blurred.orElse(Integer.MAX_VALUE));
     }
 
     /** Adds what is not known of the parts, as far as the start's error leaves room. */
@@ -208,7 +224,7 @@ public final class Comparison {
               spec.recording(),
               start,
               known,
-              part -> progress.accept(0.5 * part));
+              part -> progress.accept(SPREAD_SHARE * part));
       for (int i = 0; i < known; i++) {
         parts[i] = rigs[i];
         track.deviation()[i] = Math.hypot(path.deviation(i), rigs[i]);
@@ -226,7 +242,7 @@ public final class Comparison {
     }
 
     private OptionalInt departed(int known) {
-      Departure departure = new Departure(spec.recording(), search, start, noise, period);
+      Departure departure = new Departure(spec, search, start, noise, period);
       boolean[] doubted = new boolean[known];
       for (int i = 0; i < known; i++) {
         doubted[i] =
@@ -253,7 +269,7 @@ public final class Comparison {
     }
 
     private Verdict verdict(OptionalInt departed, OptionalInt parted) {
-      if (fromStart() || apartAtFirst(departed, parted)) {
+      if (scattered(FROM_START_PART) || apartAtFirst(departed, parted)) {
         return Verdict.FROM_START;
       }
       if (departed.isPresent()) {
@@ -272,17 +288,16 @@ public final class Comparison {
       return parts || misplaced;
     }
 
-    private boolean fromStart() {
-      double allowed = plate.noise();
-      if (spec.release().isPresent()) {
-        int count = Math.min(start.stretch().count(), track.count());
-        for (int i = 0; i < count; i++) {
-          allowed = Math.max(allowed, Math.hypot(plate.noise(), path.deviation(i)));
-        }
+    /** Whether the residuals over the start's places are beyond a part of the swing, and noise. */
+    private boolean scattered(double part) {
+      double squares = 0;
+      int count = Math.min(start.stretch().count(), track.count());
+      for (int i = 0; i < count && spec.release().isPresent(); i++) {
+        squares += path.deviation(i) * path.deviation(i) / count;
       }
+      double allowed = Math.hypot(plate.noise(), Math.sqrt(squares));
       return start.scatter()
-          > Math.max(
-              Math.max(FROM_START_PART * swing, FROM_START_TIMES * allowed), spec.agreesWithin());
+          > Math.max(Math.max(part * swing, FROM_START_TIMES * allowed), spec.agreesWithin());
     }
 
     private ComparisonResult.Nearness nearness(int known) {

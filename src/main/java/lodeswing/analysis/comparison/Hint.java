@@ -44,6 +44,11 @@ public record Hint(Kind kind, List<Change> changes, boolean reversed, double unt
       this.word = word;
     }
 
+    /** Whether it is of how the recording lies on the plate. */
+    public boolean ofFrame() {
+      return this == SCALE || this == ORIGIN || this == AXES;
+    }
+
     /** The word for programs. */
     public String word() {
       return word;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import lodeswing.analysis.comparison.PathSearch.Found;
 import lodeswing.analysis.comparison.PathSearch.Point;
-import lodeswing.core.recording.Beginning;
 import lodeswing.core.recording.Recording;
 import lodeswing.core.recording.RecordingFrame;
 
@@ -63,7 +62,8 @@ final class HintSearch {
 
   /** All hints that explain the recording about as far as the best one. */
   List<Hint> run() {
-    Point stated = begun(search.framed(start.point().mirrored()));
+    Point stated =
+        search.begun(search.framed(start.point().mirrored()), first(), StartSearch.SWINGS).point();
     if (told) {
       Optional<Hint> another = hint(stated, Hint.Kind.RELEASE);
       if (another.isPresent()) {
@@ -84,28 +84,10 @@ final class HintSearch {
     return start.stretch().first();
   }
 
+  /** Places of a stretch, a few more than a start needs. */
   private int count(double swings) {
-    double until = recording.since(first()) + swings * period;
-    int least = StartSearch.FEWEST + 2;
-    return Math.min(
-        recording.count() - first(), Math.max(least, recording.within(until) - first()));
-  }
-
-  /** A point with the state that the first places show by its frame. */
-  private Point begun(Point point) {
-    double begin = recording.since(first());
-    double[] seen = Beginning.of(recording, begin, period);
-    double[] place = new double[2];
-    double[] velocity = new double[2];
-    RecordingFrame lies = search.frame(point);
-    lies.toPlan(seen[0], seen[1], place);
-    lies.velocityToPlan(seen[2], seen[3], velocity);
-    return point
-        .with(Quantity.X, place[0])
-        .with(Quantity.Y, place[1])
-        .with(Quantity.VX, velocity[0])
-        .with(Quantity.VY, velocity[1])
-        .with(Quantity.TIME, begin);
+    int most = recording.count() - first();
+    return Math.min(most, Math.max(PathSearch.FEWEST + 2, search.count(first(), swings)));
   }
 
   /** Other directions of the axes: those that do best over the first stretch, grown. */
@@ -114,8 +96,9 @@ final class HintSearch {
     List<Glance> glances = new ArrayList<>();
     for (boolean mirrored : new boolean[] {false, true}) {
       for (double turn : TURNS) {
-        Point point = begun(search.framed(mirrored).with(Quantity.TURN, frame.turn() + turn));
-        Found found = search.fit(point, StartSearch.STATE, first(), count(FIRST_SWINGS));
+        Point framed = search.framed(mirrored).with(Quantity.TURN, frame.turn() + turn);
+        Found begun = search.begun(framed, first(), StartSearch.SWINGS);
+        Found found = search.fit(begun.point(), PathSearch.STATE, first(), count(FIRST_SWINGS));
         glances.add(new Glance(found.point(), found.scatter()));
       }
     }
@@ -137,7 +120,7 @@ final class HintSearch {
   }
 
   private Optional<Hint> hint(Point from, Hint.Kind kind) {
-    List<Quantity> free = new ArrayList<>(StartSearch.STATE);
+    List<Quantity> free = new ArrayList<>(PathSearch.STATE);
     free.addAll(sought(kind));
     int count = count(FIRST_SWINGS);
     Found found = search.fit(from, free, first(), count);
@@ -167,7 +150,7 @@ final class HintSearch {
     List<Hint.Change> changes = new ArrayList<>();
     boolean sure = false;
     for (Quantity quantity : sought(kind)) {
-      int place = StartSearch.STATE.size() + changes.size();
+      int place = PathSearch.STATE.size() + changes.size();
       Hint.Change change = change(found, quantity, place);
       changes.add(change);
       sure |= found.regression().determined(place) && Math.abs(change.value()) > change.halfWidth();

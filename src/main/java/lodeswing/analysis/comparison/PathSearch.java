@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.recording.Beginning;
 import lodeswing.core.recording.Recording;
 import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.recording.TimedPlaces;
@@ -29,6 +30,15 @@ final class PathSearch {
 
   /** Near the cube root of a path's error. */
   private static final double SLOPE_STEP = 3e-4;
+
+  /** Places that are needed at least. */
+  static final int FEWEST = 6;
+
+  /** What a start is told by. */
+  static final List<Quantity> STATE = List.of(Quantity.X, Quantity.Y, Quantity.VX, Quantity.VY);
+
+  /** Parts of a stretch over which a start is sought one after the other. */
+  private static final double[] STAGES = {0.2, 0.4, 0.7, 1};
 
   private static final NonlinearRegression METHOD = new NonlinearRegression(1e-9, 60);
 
@@ -123,6 +133,43 @@ final class PathSearch {
         point.value(Quantity.TURN),
         point.value(Quantity.SCALE),
         point.mirrored());
+  }
+
+  /** How many places lie within so many small swings of one, it included; as many as are needed. */
+  int count(int first, double swings) {
+    double period = 2 * Math.PI / motion.naturalRate();
+    int last = Math.max(recording.within(recording.since(first) + swings * period), first + FEWEST);
+    return Math.min(last, recording.count()) - first;
+  }
+
+  /**
+   * The state at a place: from what parabolas through the places after it show, over a stretch that
+   * grows in a few stages, since a bob near a magnet swings several times as fast as one without.
+   *
+   * @param framed how the recording lies on the plate
+   * @param first the place
+   * @param swings small swings that the stretch has in the end
+   */
+  Found begun(Point framed, int first, double swings) {
+    double begin = recording.since(first);
+    double[] seen = Beginning.of(recording, begin, 2 * Math.PI / motion.naturalRate());
+    double[] place = new double[2];
+    double[] velocity = new double[2];
+    RecordingFrame lies = frame(framed);
+    lies.toPlan(seen[0], seen[1], place);
+    lies.velocityToPlan(seen[2], seen[3], velocity);
+    Point point =
+        framed
+            .with(Quantity.X, place[0])
+            .with(Quantity.Y, place[1])
+            .with(Quantity.VX, velocity[0])
+            .with(Quantity.VY, velocity[1])
+            .with(Quantity.TIME, begin);
+    Found found = fit(point, STATE, first, count(first, STAGES[0] * swings));
+    for (int stage = 1; stage < STAGES.length; stage++) {
+      found = fit(found.point(), STATE, first, count(first, STAGES[stage] * swings));
+    }
+    return found;
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.Optional;
 import lodeswing.analysis.comparison.PathSearch.Found;
 import lodeswing.analysis.comparison.PathSearch.Point;
 import lodeswing.core.motion.Motion;
-import lodeswing.core.recording.Beginning;
 import lodeswing.core.recording.Recording;
 import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.Regression;
@@ -41,13 +40,11 @@ final class StartSearch {
   private final ComparisonSpec spec;
   private final Motion motion;
   private final PathSearch search;
-  private final double period;
 
   StartSearch(ComparisonSpec spec, Motion motion, PathSearch search) {
     this.spec = spec;
     this.motion = motion;
     this.search = search;
-    this.period = 2 * Math.PI / motion.naturalRate();
   }
 
   /** The start. */
@@ -121,17 +118,12 @@ final class StartSearch {
   }
 
   private int count(int first, double swings) {
-    Recording recording = spec.recording();
-    int last = Math.max(recording.within(recording.since(first) + swings * period), first + FEWEST);
-    return Math.min(last, recording.count()) - first;
+    return search.count(first, swings);
   }
-
-  /** Places that a start needs. */
-  static final int FEWEST = 6;
 
   private Found found(Point from) {
     if (spec.release().isEmpty()) {
-      return estimated(from);
+      return search.begun(from, first(from), SWINGS);
     }
     KnownRelease told = spec.release().get();
     Release release = told.release();
@@ -146,25 +138,8 @@ final class StartSearch {
     return search.fit(put, free, 0, last);
   }
 
-  private Found estimated(Point from) {
-    int first = first(from);
-    double begin = spec.recording().since(first);
-    double[] seen = Beginning.of(spec.recording(), begin, period);
-    RecordingFrame frame = search.frame(from);
-    double[] place = new double[2];
-    double[] velocity = new double[2];
-    frame.toPlan(seen[0], seen[1], place);
-    frame.velocityToPlan(seen[2], seen[3], velocity);
-    Point put =
-        from.with(Quantity.X, place[0])
-            .with(Quantity.Y, place[1])
-            .with(Quantity.VX, velocity[0])
-            .with(Quantity.VY, velocity[1])
-            .with(Quantity.TIME, begin);
-    return search.fit(put, STATE, first, count(first, SWINGS));
-  }
-
-  private static double[] covariance(Regression regression, double rate) {
+  /** Covariance of a found state, speeds over the natural rate. */
+  static double[] covariance(Regression regression, double rate) {
     double[] covariance = new double[16];
     for (int k = 0; k < 4; k++) {
       for (int l = 0; l < 4; l++) {

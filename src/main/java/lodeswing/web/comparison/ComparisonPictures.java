@@ -15,6 +15,7 @@ import lodeswing.figure.Measure;
 import lodeswing.figure.PathFigure;
 import lodeswing.figure.PathPicture;
 import lodeswing.figure.Trail;
+import lodeswing.web.body.Numbers;
 import lodeswing.web.plate.PlateMap;
 
 /** The pictures of a comparison: what is handed to the figures. */
@@ -39,7 +40,7 @@ final class ComparisonPictures {
         PathFigure.draw(
             new PathPicture(
                 request.layout().heading("recorded and foretold"),
-                captions(),
+                pathCaptions(),
                 measure,
                 plate.outline(),
                 plate.magnets(),
@@ -58,7 +59,7 @@ final class ComparisonPictures {
   private Trail recorded() {
     Recording plate = answers.plate();
     int first = found.track().first();
-    PathCurve curve = shifted(plate.curve(first, plate.count() - first), plate.t(0));
+    PathCurve curve = shifted(plate.curve(first, plate.count() - first), plate.t(0), shownUntil());
     List<Trail.Happening> parting = new ArrayList<>();
     found
         .departedAt()
@@ -78,7 +79,7 @@ final class ComparisonPictures {
     double begin = answers.plate().t(0) + answers.stored().start().time();
     Trail.Horizons horizons = own.horizons();
     return new Trail(
-        shifted(own.curve(), begin),
+        shifted(own.curve(), begin, shownUntil()),
         own.name(),
         new Trail.Horizons(
             horizons.trustedUntil().isPresent() ? found.trustedUntil() : OptionalDouble.empty(),
@@ -96,8 +97,23 @@ final class ComparisonPictures {
     return time.isPresent() ? OptionalDouble.of(time.getAsDouble() + by) : time;
   }
 
-  private static PathCurve shifted(PathCurve curve, double by) {
-    int count = curve.count();
+  /** A swing beyond the parting and the nearer horizon; all of it where they never part. */
+  private double shownUntil() {
+    double last = answers.plate().t(answers.plate().count() - 1);
+    if (found.partedAt().isEmpty()) {
+      return last;
+    }
+    double swing = (answers.until() - answers.from()) / answers.swings();
+    double apart = Math.max(found.partedAt().getAsDouble(), found.near().until());
+    return Math.min(last, apart + swing);
+  }
+
+  /** A curve by the recording's own time, up to a moment. */
+  private static PathCurve shifted(PathCurve curve, double by, double until) {
+    int count = 1;
+    while (count < curve.count() && curve.t(count) + by <= until) {
+      count++;
+    }
     double[] t = new double[count];
     double[][] columns = new double[4][count];
     for (int i = 0; i < count; i++) {
@@ -133,10 +149,22 @@ final class ComparisonPictures {
                 found.trustedUntil())));
   }
 
+  private List<String> pathCaptions() {
+    List<String> captions = captions();
+    if (shownUntil() < answers.until()) {
+      captions.add(
+          "Shown until "
+              + Numbers.plain(Numbers.toDigits(shownUntil(), 3))
+              + (request.bench() ? " s" : "")
+              + ", a small swing after they are parted and beyond what can be foretold.");
+    }
+    return captions;
+  }
+
   private List<String> captions() {
     List<String> captions = new ArrayList<>();
     captions.add(answers.words().sentence());
-    captions.addAll(answers.words().notes());
+    captions.addAll(answers.words().caveats());
     return captions;
   }
 }

@@ -51,9 +51,8 @@ final class ComparisonWords {
           "From "
               + time(found.departedAt().orElse(answers.from()))
               + " on the recording is farther from the foretold path than the rig as described"
-              + " allows, so something differs: "
-              + parted()
-              + horizon();
+              + " allows, so something differs. "
+              + parted();
       case FROM_START ->
           "The recording differs from the start: over its first half swing it is "
               + length(found.near().startRms())
@@ -63,7 +62,7 @@ final class ComparisonWords {
                   : "any path of this rig")
               + ", with a noise of "
               + length(found.noise())
-              + ". Check its unit, scale, origin, turn and the direction of its axes first.";
+              + ". Check its unit, scale, origin, turn and the direction of its axes first, then the rig.";
     };
   }
 
@@ -92,12 +91,13 @@ final class ComparisonWords {
 
   private String parted() {
     return found.partedAt().isPresent()
-        ? "the two are "
-            + length(found.partedDistance())
-            + " apart at "
+        ? "By "
             + time(found.partedAt().getAsDouble())
-            + ", and "
-        : "the two are never " + length(found.partedDistance()) + " apart, and ";
+            + " they are "
+            + length(found.partedDistance())
+            + " apart; "
+            + horizon()
+        : "They are " + nearness() + " up to " + time(found.near().until()) + ".";
   }
 
   private String horizon() {
@@ -245,6 +245,13 @@ final class ComparisonWords {
 
   /** What to know about the result. */
   List<String> notes() {
+    List<String> notes = caveats();
+    further(notes);
+    return notes;
+  }
+
+  /** The same without what to do next. */
+  List<String> caveats() {
     List<String> notes = new ArrayList<>();
     notes.add(start());
     if (answers.swings() < FEW_SWINGS) {
@@ -275,7 +282,6 @@ final class ComparisonWords {
     if (answers.stored().start().mirrored()) {
       notes.add("The recording is mirrored: its y axis points the other way than the plate's.");
     }
-    further(notes);
     return notes;
   }
 
@@ -290,9 +296,9 @@ final class ComparisonWords {
                 ? ", at the told time to within a recorded interval"
                 : "; its time was sought over " + places)
             + known
-        : "The path is foretold from the place and velocity that the first "
+        : "The path is foretold from place and velocity as the first "
             + places
-            + " from where the bob moves plainly, show"
+            + " from where the bob moves plainly, show them"
             + known;
   }
 
