@@ -23,7 +23,7 @@ import lodeswing.core.rig.Release;
 final class RecordedPath {
 
   /** Of the swing: its error grows as everything does on a chaotic path. */
-  private static final Tolerance TOLERANCE = Tolerance.of(1e-11);
+  private static final Tolerance TOLERANCE = Tolerance.of(1e-9);
 
   private static final int KEPT = 4;
 

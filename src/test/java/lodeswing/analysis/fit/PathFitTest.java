@@ -86,6 +86,7 @@ class PathFitTest {
         spec.family(),
         spec.naturalRate(),
         spec.spacing(),
+        spec.anchors(),
         spec.mostPaths());
   }
 
@@ -113,6 +114,7 @@ class PathFitTest {
         figures -> rig(figures.get(0), figures.get(1), plate),
         Math.sqrt(GRAVITY / LENGTH),
         0.078,
+        List.of(),
         100_000);
   }
 
@@ -242,6 +244,7 @@ class PathFitTest {
             asked.family(),
             asked.naturalRate(),
             asked.spacing(),
+            asked.anchors(),
             asked.mostPaths());
 
     FitResult fit = new PathFit(unknown, share -> {}).run();
