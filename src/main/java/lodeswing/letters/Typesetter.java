@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Sets lines of text: direction by the Unicode Bidirectional Algorithm (UAX 9, ICU4J), letters
@@ -76,6 +77,16 @@ public final class Typesetter {
    * @param width in units of the font size
    */
   public static List<String> lines(String text, double width, Locale locale) {
+    return lines(text, width, locale, line -> line(line).width());
+  }
+
+  /**
+   * The same by a measure that may know lines from before.
+   *
+   * @param measure the width of a line in units of the font size
+   */
+  public static List<String> lines(
+      String text, double width, Locale locale, ToDoubleFunction<String> measure) {
     List<String> lines = new ArrayList<>();
     BreakIterator places = BreakIterator.getLineInstance(locale);
     places.setText(text);
@@ -84,13 +95,13 @@ public final class Typesetter {
     int next = places.next();
     while (start < text.length()) {
       boolean more = next != BreakIterator.DONE;
-      if (more && line(text.substring(start, next).strip()).width() <= width) {
+      if (more && measure.applyAsDouble(text.substring(start, next).strip()) <= width) {
         fitting = next;
         next = places.next();
         continue;
       }
       if (fitting == start && more) {
-        fitting = start + letters(text.substring(start, next), width, locale);
+        fitting = start + letters(text.substring(start, next), width, locale, measure);
       }
       String line = text.substring(start, fitting).strip();
       if (!line.isEmpty()) {
@@ -105,12 +116,13 @@ public final class Typesetter {
   }
 
   /** How much of a word fits a width: one letter at least. */
-  private static int letters(String word, double width, Locale locale) {
+  private static int letters(
+      String word, double width, Locale locale, ToDoubleFunction<String> measure) {
     BreakIterator letters = BreakIterator.getCharacterInstance(locale);
     letters.setText(word);
     int end = letters.next();
     for (int next = letters.next(); next != BreakIterator.DONE; next = letters.next()) {
-      if (line(word.substring(0, next)).width() > width) {
+      if (measure.applyAsDouble(word.substring(0, next)) > width) {
         break;
       }
       end = next;

@@ -79,6 +79,12 @@ public final class Flow {
     }
   }
 
+  /** Goes on on the next page where this one has no room for things that belong together. */
+  public Flow together(double height) {
+    need(height);
+    return this;
+  }
+
   private void add(PageItem.Block block) {
     pages.get(pages.size() - 1).add(block);
   }

@@ -2,12 +2,15 @@ package lodeswing.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lodeswing.figure.Anchor;
 import lodeswing.figure.Shape;
 import lodeswing.figure.Tint;
+import lodeswing.letters.Typesetter;
 
 /**
  * A label, with a smaller line below it, set as large as a place allows: broken into one to five
@@ -49,15 +52,16 @@ final class Lettering {
   private record Broken(List<String> lines, double width, double height) {}
 
   private final List<Broken> ways = new ArrayList<>();
+  private final Map<String, Double> widths = new HashMap<>();
   private final String small;
 
   Lettering(String label, String small, Locale locale) {
     this.small = small;
-    double whole = Ink.width(label, 1);
+    double whole = width(label);
     for (int count = 1; count <= MOST_LINES; count++) {
       List<String> lines = narrowest(label, whole, count, locale);
       if (ways.stream().noneMatch(way -> way.lines().equals(lines))) {
-        double width = lines.stream().mapToDouble(line -> Ink.width(line, 1)).max().orElse(0);
+        double width = lines.stream().mapToDouble(this::width).max().orElse(0) * Ink.POINT;
         ways.add(
             new Broken(
                 lines,
@@ -67,14 +71,19 @@ final class Lettering {
     }
   }
 
+  /** Width of a line in ems; the same lines are tried again and again. */
+  private double width(String line) {
+    return widths.computeIfAbsent(line, text -> Typesetter.line(text).width());
+  }
+
   /** The lines of the least width that are no more than so many, words kept whole. */
-  private static List<String> narrowest(String label, double whole, int count, Locale locale) {
+  private List<String> narrowest(String label, double whole, int count, Locale locale) {
     double low = whole / count / 2;
     double high = whole * 1.001;
     List<String> best = List.of(label);
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      List<String> lines = Ink.lines(label, middle, 1, locale);
+      List<String> lines = Typesetter.lines(label, middle, locale, this::width);
       if (lines.size() <= count && wordsAreWhole(label, lines)) {
         best = lines;
         high = middle;

@@ -176,8 +176,10 @@ public final class OutcomeSheet {
         places.stream().mapToDouble(p -> Math.hypot(p.x(), p.y()) + p.reach()).max().orElse(0);
     double scale = plan.trueScale() ? 1 : 0.6 * room / Math.max(outermost, 1e-9);
     double radius = Math.min(room, outermost * scale + RIM);
+    List<double[]> sides = sides(places);
+    boolean narrow = sides.stream().anyMatch(side -> side[1] < NARROWEST);
     boolean middle = places.stream().anyMatch(p -> Math.hypot(p.x(), p.y()) * scale < HUB);
-    if (places.isEmpty() || middle || outermost * scale > radius) {
+    if (places.isEmpty() || narrow || middle || outermost * scale > radius) {
       return Optional.empty();
     }
     double x = format.width() / 2;
@@ -189,14 +191,13 @@ public final class OutcomeSheet {
     }
     List<PageItem> items = new ArrayList<>();
     items.add(PageItem.of(Tag.ORNAMENT, base(places, x, y, radius, scale)));
-    List<double[]> sides = sides(places);
     for (int i = 0; i < places.size(); i++) {
       double from = sides.get(i)[0];
       double angle = sides.get(i)[1];
       var wedge = new Lettering.Wedge(x, y, radius - PADDING, from, angle, holes);
       var lettering = lettering(places.get(i));
       Optional<Lettering.Found> found = lettering.largest(wedge, READABLE);
-      if (angle < NARROWEST || found.isEmpty()) {
+      if (found.isEmpty()) {
         return Optional.empty();
       }
       items.add(

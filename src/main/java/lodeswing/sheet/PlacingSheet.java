@@ -389,6 +389,7 @@ public final class PlacingSheet {
                   "numbers",
                   words.list(drawing.unnamed().stream().map(String::valueOf).toList()))));
     }
+    flow.together(SQUARE + 30 * Ink.MM);
     flow.subheading(words.text("check.square-title"));
     flow.paragraph(words.text("check.square"));
     flow.figure(words.text("check.square-alternative"), SQUARE + 2 * Ink.MM, PlacingSheet::square);
