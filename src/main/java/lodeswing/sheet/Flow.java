@@ -215,7 +215,12 @@ public final class Flow {
     double[] widths = spread(widths(table));
     List<PageItem> rows = new ArrayList<>();
     List<String> heads = table.columns().stream().map(Table.Column::head).toList();
-    need(rowHeight(heads, widths) + least);
+    double all = rowHeight(heads, widths);
+    for (List<String> row : table.rows()) {
+      all += Math.max(least, rowHeight(row, widths));
+    }
+    // Together where a page can hold it.
+    need(all <= top - bottom ? all : rowHeight(heads, widths) + least);
     rows.add(fields(heads, widths, table, true, 0));
     for (List<String> row : table.rows()) {
       if (place - Math.max(least, rowHeight(row, widths)) < bottom && !fresh()) {
@@ -230,18 +235,17 @@ public final class Flow {
     return gap(2 * GAP);
   }
 
-  /** Lines to write on. */
-  public Flow writingLines(int count) {
+  /** A question with lines to write on, which stay with it. */
+  public Flow question(String text, int count) {
+    int asked = Ink.lines(text, width, BODY, locale).size();
+    need(Ink.height(asked, BODY) + GAP + count * WRITING);
+    paragraph(text);
     List<Shape> lines = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      need(WRITING);
       place -= WRITING;
       lines.add(Ink.segment(left, place, left + width, place, Ink.line(Tint.Role.PLATE_EDGE, 0.2)));
-      if (i + 1 == count || place - WRITING < bottom) {
-        add(PageItem.of(Tag.ORNAMENT, lines));
-        lines.clear();
-      }
     }
+    add(PageItem.of(Tag.ORNAMENT, lines));
     return gap(GAP);
   }
 

@@ -3,6 +3,7 @@ package lodeswing.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import lodeswing.figure.AlternativeText;
@@ -30,6 +31,10 @@ public final class Worksheet {
   private static final int SAME_PLACE_TRIES = 10;
 
   private static final int FAIR_TRIES = 30;
+
+  /** To write an answer on. */
+  private static final int LINES = 2;
+
   private static final int COUNTED_SWINGS = 10;
 
   /** Pupils of this age compare counts by chi-squared: common practice. */
@@ -131,7 +136,7 @@ public final class Worksheet {
         case FREE_SWING -> freeSwing(flow);
         case DAMPING -> damping(flow);
       }
-      flow.paragraph(words.text(one.word() + ".think")).writingLines(2);
+      flow.question(words.text(one.word() + ".think"), LINES);
     }
     return flow.pages();
   }
@@ -318,23 +323,25 @@ public final class Worksheet {
     for (int k = 0; k < aims.size(); k++) {
       Aim aim = aims.get(k);
       Chance most = aim.chances().get(0);
-      List<String> others =
-          aim.chances().stream()
-              .skip(1)
-              .limit(3)
-              .map(one -> one.end() + " " + percent(one.share()))
-              .toList();
+      Optional<Chance> next = aim.chances().stream().skip(1).findFirst();
       rows.add(
           List.of(
               pair ? (k == 0 ? "P" : "Q") : place(k),
               at(aim),
               most.end(),
               interval(most),
-              others.isEmpty() ? "–" : words.list(others)));
+              next.map(Chance::end).orElse("–"),
+              next.map(this::interval).orElse("–")));
     }
     flow.table(
         new Table(
-            heads("column.place", "column.at", "column.most", "column.chance", "column.others"),
+            heads(
+                "column.place",
+                "column.at",
+                "column.most",
+                "column.chance",
+                "column.next",
+                "column.chance"),
             rows));
   }
 
