@@ -63,7 +63,10 @@ final class ContactPull {
     return List.of(magnet.planRadius(), magnet.halfHeight(), inner, round, length);
   }
 
-  /** More than it can be [N]: the greater field at its own face over the smaller face. */
+  /**
+   * More than it can be [N]: Br Br' / (2 mu0) over the smaller face, what the charges of two
+   * endless magnets do. Of unlike ones it is below the greater of what each does with its like.
+   */
   double bound() {
     double pressure = remanence(larger) * remanence(smaller) / (2 * MagneticConstant.MU_0);
     return pressure * Math.min(face(larger), face(smaller));

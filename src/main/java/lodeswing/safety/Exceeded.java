@@ -13,7 +13,7 @@ import lodeswing.core.rig.Layout;
  * @param code what it is about
  * @param limit the limit
  * @param value what passes it, in SI
- * @param magnets how many magnets pass it; of a pinch the two
+ * @param magnets how many magnets pass it; of a pinch two, or one where steel is the other
  * @param kind the worst of them
  */
 public record Exceeded(
@@ -54,17 +54,17 @@ public record Exceeded(
 
   private static Optional<Exceeded> pinching(List<MagnetKind> kinds) {
     double crushing = SafetyLimit.CRUSHING.value();
-    return StrongestPair.allBelow(kinds, crushing)
+    return Grip.allBelow(kinds, crushing)
         ? Optional.empty()
-        : StrongestPair.of(kinds)
-            .filter(pair -> pair.force() >= crushing)
+        : Grip.of(kinds)
+            .filter(grip -> grip.force() >= crushing)
             .map(
-                pair ->
+                grip ->
                     new Exceeded(
                         SafetyCode.PINCHING,
                         SafetyLimit.CRUSHING,
-                        pair.force(),
-                        pair.steel() ? 1 : 2,
-                        pair.one()));
+                        grip.force(),
+                        grip.byPair() ? 2 : 1,
+                        grip.strongest()));
   }
 }

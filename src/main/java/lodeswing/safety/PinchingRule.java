@@ -15,41 +15,36 @@ record PinchingRule() implements SafetyRule {
 
   @Override
   public boolean applies(SafetyFacts facts) {
-    return facts.pair().isPresent();
-  }
-
-  private static double force(SafetyFacts facts) {
-    return facts.pair().map(StrongestPair::force).orElse(0.0);
-  }
-
-  static Severity bySize(double force) {
-    if (SafetyLimit.CRUSHING.reachedBy(force)) {
-      return Severity.DANGER;
-    }
-    return SafetyLimit.FINGERS.reachedBy(force) ? Severity.WARNING : Severity.CAUTION;
+    return facts.grip().isPresent();
   }
 
   @Override
   public Severity severity(SafetyFacts facts) {
-    return bySize(force(facts));
+    if (SafetyLimit.CRUSHING.reachedBy(facts.pinch())) {
+      return Severity.DANGER;
+    }
+    return SafetyLimit.FINGERS.reachedBy(facts.pinch()) ? Severity.WARNING : Severity.CAUTION;
   }
 
   @Override
   public List<String> sentences(SafetyFacts facts) {
     List<String> sentences = new ArrayList<>();
-    boolean steel = facts.pair().filter(StrongestPair::steel).isPresent();
-    sentences.add(steel ? "steel" : "pair");
+    boolean pair = facts.grip().flatMap(Grip::pair).isPresent();
+    sentences.add(pair ? "pair" : "steel");
     if (facts.jump().isPresent()) {
       sentences.add("jump");
     }
-    sentences.add(bySize(force(facts)).word());
+    sentences.add(severity(facts).word());
     return sentences;
   }
 
   @Override
   public Map<SafetyFigure, Double> figures(SafetyFacts facts) {
     Map<SafetyFigure, Double> figures = new EnumMap<>(SafetyFigure.class);
-    figures.put(SafetyFigure.PINCH_FORCE, force(facts));
+    Grip grip = facts.grip().orElseThrow();
+    grip.pair().ifPresent(pair -> figures.put(SafetyFigure.PINCH_FORCE, pair.force()));
+    figures.put(SafetyFigure.STEEL_FORCE, grip.onSteel());
+    figures.put(SafetyFigure.GRIP, grip.force());
     facts.jump().ifPresent(gap -> figures.put(SafetyFigure.JUMP_DISTANCE, gap));
     return figures;
   }

@@ -37,14 +37,14 @@ final class SafetyFacts {
   private final SafetyRig rig;
   private final BenchLayout bench;
   private final List<KindFacts> kinds;
-  private final Optional<StrongestPair> pair;
+  private final Optional<Grip> grip;
 
   SafetyFacts(SafetyRig rig, BenchLayout bench) {
     this.rig = rig;
     this.bench = bench;
     List<MagnetKind> own = MagnetKind.of(bench);
     this.kinds = own.stream().map(KindFacts::of).toList();
-    this.pair = StrongestPair.of(own);
+    this.grip = Grip.of(own);
   }
 
   SafetyRig rig() {
@@ -89,14 +89,20 @@ final class SafetyFacts {
     return kinds.stream().mapToInt(k -> k.kind().count()).sum();
   }
 
-  /** The two strongest magnets; empty where none has a size. */
-  Optional<StrongestPair> pair() {
-    return pair;
+  /** What the strongest magnets can do; empty where none has a size. */
+  Optional<Grip> grip() {
+    return grip;
+  }
+
+  /** The most that fingers can be pinched with [N]. */
+  double pinch() {
+    return grip.map(Grip::force).orElse(0.0);
   }
 
   /** Gap at which the two strongest draw each other as strongly as the lighter one weighs [m]. */
   OptionalDouble jump() {
-    if (pair.isEmpty() || pair.get().steel()) {
+    Optional<StrongestPair> pair = grip.flatMap(Grip::pair);
+    if (pair.isEmpty()) {
       return OptionalDouble.empty();
     }
     OptionalDouble one = mass(pair.get().one());

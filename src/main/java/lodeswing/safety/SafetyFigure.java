@@ -8,6 +8,8 @@ public enum SafetyFigure {
   PROBE_READING("probeReadingMillitesla", 1e3),
   POLE_AREA("poleAreaMm2", 1e6),
   PINCH_FORCE("pinchForceN", 1),
+  STEEL_FORCE("pullOnSteelN", 1),
+  GRIP("gripN", 1),
   JUMP_DISTANCE("jumpDistanceMm", 1e3),
   IMPLANT_DISTANCE("distanceToHalfMilliteslaMm", 1e3),
   IMPLANT_DISTANCE_TOGETHER("distanceToHalfMilliteslaOfAllMm", 1e3),

@@ -16,10 +16,10 @@ public enum SafetyLimit {
    * Force at which fingers are held to be hurt: 140 N, what ISO/TS 15066:2016, table A.2, lets a
    * machine press a grown-up's hand with (from memory; children bear less).
    */
-  CRUSHING(SafetyFigure.PINCH_FORCE, 140),
+  CRUSHING(SafetyFigure.GRIP, 140),
 
   /** Pull that two fingers cannot part [N]. Common practice; the check of a rig has the same. */
-  FINGERS(SafetyFigure.PINCH_FORCE, 30),
+  FINGERS(SafetyFigure.GRIP, 30),
 
   /**
    * Flux density below which implants are in general not disturbed: 0.5 mT (ICNIRP, Guidelines on

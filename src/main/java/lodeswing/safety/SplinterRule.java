@@ -13,12 +13,12 @@ record SplinterRule() implements SafetyRule {
 
   @Override
   public boolean applies(SafetyFacts facts) {
-    return facts.pair().isPresent();
+    return facts.grip().isPresent();
   }
 
   @Override
   public Severity severity(SafetyFacts facts) {
-    return force(facts) >= SafetyLimit.FINGERS.value() ? Severity.WARNING : Severity.CAUTION;
+    return facts.pinch() >= SafetyLimit.FINGERS.value() ? Severity.WARNING : Severity.CAUTION;
   }
 
   @Override
@@ -28,15 +28,11 @@ record SplinterRule() implements SafetyRule {
 
   @Override
   public Map<SafetyFigure, Double> figures(SafetyFacts facts) {
-    return Map.of(SafetyFigure.PINCH_FORCE, force(facts));
+    return Map.of(SafetyFigure.GRIP, facts.pinch());
   }
 
   @Override
   public List<SafetyLimit> limits() {
     return List.of(SafetyLimit.FINGERS);
-  }
-
-  private static double force(SafetyFacts facts) {
-    return facts.pair().map(StrongestPair::force).orElse(0.0);
   }
 }

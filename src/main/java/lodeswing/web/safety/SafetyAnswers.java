@@ -76,7 +76,7 @@ final class SafetyAnswers {
       case SMALL_PARTS -> figure(SafetyFigure.SMALL_PARTS, query);
       case REACH -> figure(SafetyFigure.IMPLANT_DISTANCE, query);
       case REACH_OF_ALL -> figure(SafetyFigure.IMPLANT_DISTANCE_TOGETHER, query);
-      case PINCH -> figure(SafetyFigure.PINCH_FORCE, query);
+      case PINCH -> figure(SafetyFigure.GRIP, query);
     };
   }
 

@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 
-/** The safety notes of a layout; made at each request, since that takes milliseconds. */
+/** The safety notes of a layout; made at each request, since that takes a tenth of a second. */
 @RestController
 final class SafetyController {
 

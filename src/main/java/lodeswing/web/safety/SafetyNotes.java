@@ -67,8 +67,7 @@ public final class SafetyNotes {
                         words.label("label.rule") + ": " + words.rule(note),
                         words.label("label.source") + ": " + words.source(note),
                         words.label("label.not-covered") + ": " + words.notCovered(note)));
-    Stream<String> needs =
-        review.needs().isEmpty() ? Stream.of() : Stream.of("", words.needs(review.needs()));
+    Stream<String> needs = needs().isEmpty() ? Stream.of() : Stream.of("", words.needs(needs()));
     return Stream.of(
             Stream.of(words.heading(layout.title())),
             notes,
@@ -76,6 +75,14 @@ public final class SafetyNotes {
             needs,
             Stream.of("", words.deferral()))
         .flatMap(lines -> lines)
+        .toList();
+  }
+
+  /** Pointers of all that would tell more. */
+  List<String> needs() {
+    return Stream.concat(
+            review.notes().stream().flatMap(note -> note.needs().stream()), review.needs().stream())
+        .distinct()
         .toList();
   }
 

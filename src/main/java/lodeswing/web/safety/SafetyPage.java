@@ -50,9 +50,7 @@ final class SafetyPage {
   private static String full(SafetyNotes notes) {
     SafetyWords words = notes.words();
     String needs =
-        notes.review().needs().isEmpty()
-            ? ""
-            : "<p>" + escaped(words.needs(notes.review().needs())) + "</p>\n";
+        notes.needs().isEmpty() ? "" : "<p>" + escaped(words.needs(notes.needs())) + "</p>\n";
     return notes.review().notes().stream()
             .map(note -> section(note, words))
             .collect(Collectors.joining())

@@ -7,7 +7,7 @@ enum SafetyValue {
   SMALL_PARTS("smallParts"),
   REACH("distanceToHalfMilliteslaMm"),
   REACH_OF_ALL("distanceToHalfMilliteslaOfAllMm"),
-  PINCH("pinchForceN");
+  PINCH("gripN");
 
   private final String word;
 

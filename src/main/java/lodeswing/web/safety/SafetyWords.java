@@ -144,17 +144,17 @@ final class SafetyWords {
       case FLUX_INDEX -> words.quantity(shown, DIGITS, "kG\u00b2\u00b7mm\u00b2");
       case PROBE_READING -> words.quantity(shown, DIGITS, "mT");
       case POLE_AREA -> words.quantity(shown, DIGITS, "mm\u00b2");
-      case PINCH_FORCE, WEIGHT, LOAD, TEST_LOAD, SIDEWAYS, LIFT ->
-          words.quantity(shown, DIGITS, "N");
+      case PINCH_FORCE, STEEL_FORCE, GRIP, WEIGHT, LOAD, TEST_LOAD, SIDEWAYS, LIFT ->
+          words.quantity(shown, DIGITS - 1, "N");
+      // What is kept away from is kept away rather too far.
       case JUMP_DISTANCE,
           IMPLANT_DISTANCE,
           IMPLANT_DISTANCE_TOGETHER,
           CARD_DISTANCE,
           WATCH_DISTANCE,
-          REACH,
-          LOWEST,
-          HIGHEST ->
-          words.quantity(Math.rint(shown), DIGITS + 2, "mm");
+          REACH ->
+          words.quantity(Math.ceil(shown), DIGITS + 2, "mm");
+      case LOWEST, HIGHEST -> words.quantity(Math.rint(shown), DIGITS + 2, "mm");
       case SWINGING_MASS -> words.quantity(shown, DIGITS, "g");
       case SPEED -> words.quantity(shown, DIGITS - 1, "m/s");
       case SWING_ENERGY -> words.quantity(shown, DIGITS - 1, "mJ");
