@@ -23,6 +23,7 @@ public final class Flow {
   private static final double CELL_GAP = 1.4 * Ink.MM;
   private static final double ROW_GAP = 0.7 * Ink.MM;
   private static final double INDENT = 4 * Ink.MM;
+  private static final double WRITING = 8 * Ink.MM;
 
   /** Room that a heading wants below it, for some lines of what it is the heading of. */
   private static final double COMPANY = 22 * Ink.MM;
@@ -203,6 +204,80 @@ public final class Flow {
     }
     add(new PageItem.Block(Tag.TABLE, "", rows));
     return gap(2 * GAP);
+  }
+
+  /**
+   * A table to be filled in by hand: as wide as the page, ruled all round.
+   *
+   * @param least height of a row at least [m]
+   */
+  public Flow form(Table table, double least) {
+    double[] widths = spread(widths(table));
+    List<PageItem> rows = new ArrayList<>();
+    List<String> heads = table.columns().stream().map(Table.Column::head).toList();
+    need(rowHeight(heads, widths) + least);
+    rows.add(fields(heads, widths, table, true, 0));
+    for (List<String> row : table.rows()) {
+      if (place - Math.max(least, rowHeight(row, widths)) < bottom && !fresh()) {
+        add(new PageItem.Block(Tag.TABLE, "", rows));
+        rows.clear();
+        turn();
+        rows.add(fields(heads, widths, table, true, 0));
+      }
+      rows.add(fields(row, widths, table, false, least));
+    }
+    add(new PageItem.Block(Tag.TABLE, "", rows));
+    return gap(2 * GAP);
+  }
+
+  /** Lines to write on. */
+  public Flow writingLines(int count) {
+    List<Shape> lines = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      need(WRITING);
+      place -= WRITING;
+      lines.add(Ink.segment(left, place, left + width, place, Ink.line(Tint.Role.PLATE_EDGE, 0.2)));
+      if (i + 1 == count || place - WRITING < bottom) {
+        add(PageItem.of(Tag.ORNAMENT, lines));
+        lines.clear();
+      }
+    }
+    return gap(GAP);
+  }
+
+  /** Columns that share what is left of the page's width. */
+  private double[] spread(double[] widths) {
+    double more = (width - Arrays.stream(widths).sum()) / widths.length;
+    return Arrays.stream(widths).map(one -> one + Math.max(0, more)).toArray();
+  }
+
+  private PageItem.Block fields(
+      List<String> texts, double[] widths, Table table, boolean head, double least) {
+    double height = Math.max(least, rowHeight(texts, widths));
+    double above = place;
+    place -= (height - rowHeight(texts, widths)) / 2;
+    PageItem.Block row = row(texts, widths, table, head);
+    place = above - height;
+    List<PageItem> items = new ArrayList<>();
+    for (PageItem item : row.items()) {
+      if (!(item instanceof PageItem.Block block && block.tag() == Tag.ORNAMENT)) {
+        items.add(item);
+      }
+    }
+    List<Shape> rules = new ArrayList<>();
+    var line = Ink.line(Tint.Role.INK, head ? 0.3 : 0.15);
+    double x = left;
+    rules.add(Ink.segment(x, above, x, place, line));
+    for (double one : widths) {
+      x += one;
+      rules.add(Ink.segment(x, above, x, place, line));
+    }
+    rules.add(Ink.segment(left, place, x, place, line));
+    if (head) {
+      rules.add(Ink.segment(left, above, x, above, line));
+    }
+    items.add(PageItem.of(Tag.ORNAMENT, rules));
+    return new PageItem.Block(Tag.ROW, "", items);
   }
 
   /** Each column as wide as its texts want; where that is too much, the widest give way. */

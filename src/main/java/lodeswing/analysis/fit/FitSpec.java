@@ -2,6 +2,7 @@ package lodeswing.analysis.fit;
 
 import java.util.List;
 import lodeswing.core.geometry.Vec3;
+import lodeswing.core.recording.Recording;
 
 /**
  * What is sought behind a recording.

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.function.DoubleConsumer;
 import lodeswing.analysis.fit.FitParameter.Role;
 import lodeswing.core.geometry.Vec3;
+import lodeswing.core.recording.Beginning;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.CurveModel;
 import lodeswing.core.regression.FreeParameter;
 import lodeswing.core.regression.NonlinearRegression;
@@ -82,12 +84,6 @@ public final class PathFit {
   /** How far off a figure is thought to be, in its scales, while guesses are compared. */
   private static final double KNOWN_TO = 2;
 
-  /** Times the noise that the residuals may be. */
-  private static final double ABOVE_NOISE = 1.5;
-
-  /** Part of the swing below which residuals are always small enough. */
-  private static final double SMALL_PART = 1e-3;
-
   /** For guesses, most of which are dropped. */
   private static final NonlinearRegression GLANCE = new NonlinearRegression(1e-3, 12);
 
@@ -97,8 +93,6 @@ public final class PathFit {
   private final FitSpec spec;
   private final RecordedPath path;
   private final DoubleConsumer progress;
-  private final double noise;
-  private final double small;
 
   /**
    * A fit.
@@ -109,8 +103,6 @@ public final class PathFit {
     this.spec = spec;
     this.path = new RecordedPath(spec);
     this.progress = progress;
-    this.noise = spec.recording().noise();
-    this.small = SMALL_PART * spec.recording().size();
   }
 
   /** Places that a recording must have for these quantities to be sought. */
@@ -201,8 +193,7 @@ public final class PathFit {
   }
 
   private boolean disagrees(Stage stage) {
-    double allowance = 1 + 2 / Math.sqrt(Math.max(1, stage.regression.degreesOfFreedom()));
-    return stage.scatter() > Math.max(small, ABOVE_NOISE * allowance * noise);
+    return !spec.recording().explains(stage.scatter(), stage.regression.degreesOfFreedom());
   }
 
   private FitResult result(Stage stage, FitResult.End end) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.recording.Recording;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
 import lodeswing.web.body.Body;
@@ -58,7 +58,7 @@ final class FitAnswers {
     members.put("usedUntilS", Numbers.rounded(stored.until(recording)));
     members.put("endedBy", stored.found().text("end"));
     members.put("converged", stored.found().flag("converged"));
-    members.put("reading", reading());
+    members.put("reading", request.kept().reading(stored.frame().mirrored()));
     members.put("residuals", residuals());
     LayoutDocument fitted = found.layout();
     Map<String, Object> layout = new LinkedHashMap<>();
@@ -101,19 +101,6 @@ final class FitAnswers {
                         .map(column -> Numbers.rounded(found.correlation(row, column)))
                         .toList())
             .toList());
-    return Body.of(members);
-  }
-
-  private Body reading() {
-    double unit = request.layout().shownPerUnit();
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("places", (double) recording.count());
-    members.put("gaps", (double) request.gaps());
-    members.put("durationS", Numbers.rounded(recording.since(recording.count() - 1)));
-    members.put("usualIntervalS", Numbers.rounded(recording.usualInterval()));
-    members.put("longestIntervalS", Numbers.rounded(recording.longestInterval()));
-    members.put("mirrored", stored.frame().mirrored());
-    members.put("noise", Numbers.rounded(recording.noise() * unit));
     return Body.of(members);
   }
 

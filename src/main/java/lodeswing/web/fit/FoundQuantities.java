@@ -3,7 +3,7 @@ package lodeswing.web.fit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.recording.Recording;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.layout.FigureUnits;
 import lodeswing.web.layout.LayoutDocument;

@@ -14,9 +14,11 @@ import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 
 /** A sheet as an answer: all of it as PDF, or one page as SVG. */
-final class SheetReply {
+public final class SheetReply {
 
-  static final List<Representation> OFFERED = List.of(Representation.PDF, Representation.SVG);
+  /** The forms of a sheet. */
+  public static final List<Representation> OFFERED =
+      List.of(Representation.PDF, Representation.SVG);
 
   private SheetReply() {}
 
@@ -27,7 +29,7 @@ final class SheetReply {
    * @throws ProblemException {@code invalid-request} where the query asks for a page that the sheet
    *     has not
    */
-  static Reply of(
+  public static Reply of(
       Representation form, PrintedSheet sheet, QueryParameters query, String name, Locale locale) {
     Reply reply =
         form == Representation.PDF
