@@ -1,5 +1,6 @@
 package lodeswing.render.svg;
 
+import com.ibm.icu.text.Bidi;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.zip.CRC32;
@@ -316,7 +317,13 @@ public final class SvgWriter {
     number("\" y=\"", y(text.y()));
     number("\" font-size=\"", text.size());
     out.append("\" fill=\"").append(colour(text.tint())).append('"');
-    if (text.anchor() != Anchor.START) {
+    boolean back = Bidi.getBaseDirection(text.text()) == Bidi.RTL;
+    if (back) {
+      out.append(" direction=\"rtl\"");
+    }
+    // What is read from the right begins at the right.
+    Anchor beginning = back ? Anchor.END : Anchor.START;
+    if (text.anchor() != beginning) {
       out.append(" text-anchor=\"")
           .append(text.anchor() == Anchor.MIDDLE ? "middle" : "end")
           .append('"');
