@@ -24,8 +24,9 @@ import lodeswing.web.representation.Subject;
  * @param layout the layout in SI
  * @param labels the label of each magnet, in the layout's order
  * @param title the title
- * @param warnings what is odd about it, the limits that it passes at the end
- * @param cautions the limits that it passes, their pointers leading into the canonical form
+ * @param warnings what is odd about it
+ * @param told the same, with the limits that its magnets pass
+ * @param cautions these limits alone, their pointers leading into the canonical form
  * @param canonical the canonical form
  */
 public record LayoutDocument(
@@ -35,6 +36,7 @@ public record LayoutDocument(
     List<Optional<String>> labels,
     Optional<String> title,
     List<LayoutWarning> warnings,
+    List<LayoutWarning> told,
     List<LayoutWarning> cautions,
     Body canonical) {
 
@@ -47,6 +49,7 @@ public record LayoutDocument(
   public LayoutDocument {
     labels = List.copyOf(labels);
     warnings = List.copyOf(warnings);
+    told = List.copyOf(told);
     cautions = List.copyOf(cautions);
   }
 
@@ -83,16 +86,17 @@ public record LayoutDocument(
     Body canonical = form.body();
     var mapper = new LayoutMapper(form);
     Layout layout = mapper.map();
-    List<LayoutWarning> warnings = new ArrayList<>(mapper.warnings());
     List<Exceeded> passed = Exceeded.of(layout);
-    warnings.addAll(LayoutCautions.of(passed, form.places()::magnet));
+    List<LayoutWarning> told = new ArrayList<>(mapper.warnings());
+    told.addAll(LayoutCautions.of(passed, form.places()::magnet));
     return new LayoutDocument(
         "lay-" + ComputationKey.digest(canonical.toJson()),
         ComputationKey.digest(motionOf(canonical).toJson()),
         layout,
         canonical.objects("magnets").stream().map(m -> m.findText("label")).toList(),
         canonical.findText("title"),
-        warnings,
+        mapper.warnings(),
+        told,
         LayoutCautions.of(passed, index -> "/magnets/" + index),
         canonical);
   }
@@ -126,7 +130,7 @@ public record LayoutDocument(
 
   /** The same for the layout's own documents, which tell everything that is odd about it. */
   Subject itself() {
-    return new Subject(Optional.of(LayoutWarning.json(warnings)), notes());
+    return new Subject(Optional.of(LayoutWarning.json(told)), notes());
   }
 
   private Optional<Subject.Notes> notes() {
