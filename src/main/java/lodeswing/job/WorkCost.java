@@ -54,6 +54,15 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   /** The same on the bench: a guess. */
   private static final long BENCH_FIT = 50_000;
 
+  /**
+   * A recording that is compared, beside a trace: the search for hints, where there is a
+   * difference.
+   */
+  private static final long COMPARISON = 20_000;
+
+  /** The same on the bench. */
+  private static final long BENCH_COMPARISON = 100_000;
+
   /** A magnet's field at a point on lanes: 5 to 20 ns of the 15.8 microseconds of a release. */
   private static final double FIELD_EVALUATION = 1e-3;
 
@@ -142,6 +151,13 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
    */
   public long fit(int quantities) {
     return FIT + quantities * (bench() ? BENCH_FIT : FIT);
+  }
+
+  /**
+   * A recording that is held against a path: that path, its start, and what may explain the rest.
+   */
+  public long comparison() {
+    return trace() + (bench() ? BENCH_COMPARISON : COMPARISON);
   }
 
   /**

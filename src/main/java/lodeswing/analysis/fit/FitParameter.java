@@ -1,6 +1,7 @@
 package lodeswing.analysis.fit;
 
 import java.util.Arrays;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.FreeParameter;
 
 /**

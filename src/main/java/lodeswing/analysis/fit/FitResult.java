@@ -2,6 +2,7 @@ package lodeswing.analysis.fit;
 
 import java.util.Arrays;
 import java.util.List;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.Regression;
 
 /** What a fit found. */

@@ -1,6 +1,8 @@
 package lodeswing.analysis.fit;
 
 import java.util.List;
+import lodeswing.core.geometry.Vec3;
+import lodeswing.core.recording.Recording;
 
 /**
  * What is sought behind a recording.
@@ -12,6 +14,7 @@ import java.util.List;
  * @param naturalRate small-swing rate of the rig as it is thought to be [rad/s]
  * @param spacing distance between whose parts a bob's fate is decided: of the nearest magnets, or
  *     the size of the swing [m]
+ * @param anchors where it may have swung about beside the plate's middle: near its magnets
  * @param mostPaths how many paths may be computed
  */
 public record FitSpec(
@@ -21,6 +24,7 @@ public record FitSpec(
     RigFamily family,
     double naturalRate,
     double spacing,
+    List<Vec3> anchors,
     int mostPaths) {
 
   /** Whether a recording's y axis is reversed. */
@@ -35,6 +39,7 @@ public record FitSpec(
 
   public FitSpec {
     parameters = List.copyOf(parameters);
+    anchors = List.copyOf(anchors);
     for (int i = 0; i < parameters.size(); i++) {
       if (parameters.get(i).role() != FitParameter.Role.at(i)) {
         throw new IllegalArgumentException("parameter " + i + " is out of order");

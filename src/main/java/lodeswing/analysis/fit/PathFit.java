@@ -1,10 +1,14 @@
 package lodeswing.analysis.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import lodeswing.analysis.fit.FitParameter.Role;
+import lodeswing.core.geometry.Vec3;
+import lodeswing.core.recording.Beginning;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.CurveModel;
 import lodeswing.core.regression.FreeParameter;
 import lodeswing.core.regression.NonlinearRegression;
@@ -68,14 +72,17 @@ public final class PathFit {
   /** Part of the spacing that the path's own error may have at the stretch's end. */
   private static final double SURE_PART = 0.125;
 
+  /** Part of the spacing that it may have for a step to reach there. */
+  private static final double STEP_PART = 0.03;
+
   /** Part of the spacing over which a path is taken to move straight. */
   private static final double STRAIGHT_PART = 2e-3;
 
-  /** Times the noise that the residuals may be. */
-  private static final double ABOVE_NOISE = 1.5;
+  /** Near the cube root of a path's error. */
+  private static final double SLOPE_STEP = 3e-4;
 
-  /** Part of the swing below which residuals are always small enough. */
-  private static final double SMALL_PART = 1e-3;
+  /** How far off a figure is thought to be, in its scales, while guesses are compared. */
+  private static final double KNOWN_TO = 2;
 
   /** For guesses, most of which are dropped. */
   private static final NonlinearRegression GLANCE = new NonlinearRegression(1e-3, 12);
@@ -86,8 +93,6 @@ public final class PathFit {
   private final FitSpec spec;
   private final RecordedPath path;
   private final DoubleConsumer progress;
-  private final double noise;
-  private final double small;
 
   /**
    * A fit.
@@ -98,8 +103,6 @@ public final class PathFit {
     this.spec = spec;
     this.path = new RecordedPath(spec);
     this.progress = progress;
-    this.noise = spec.recording().noise();
-    this.small = SMALL_PART * spec.recording().size();
   }
 
   /** Places that a recording must have for these quantities to be sought. */
@@ -154,15 +157,11 @@ public final class PathFit {
         end = FitResult.End.WORK;
         break;
       }
-      int next = Math.min(total, Math.max(stage.used + LEAST_STEP, (int) (stage.used * growth)));
+      int next = next(stage, growth);
       boolean shortest = next <= stage.used + LEAST_STEP || growth <= LEAST_GROWTH;
       if (errorAt(stage, next - 1) > SURE_PART * spec.spacing()) {
-        if (shortest) {
-          end = FitResult.End.HORIZON;
-          break;
-        }
-        growth = 1 + (growth - 1) / 2;
-        continue;
+        end = FitResult.End.HORIZON;
+        break;
       }
       Stage grown = fit(stage, true, next, ROUGH);
       if (disagrees(grown) && !shortest) {
@@ -182,9 +181,19 @@ public final class PathFit {
     return result(fit(stage, true, stage.used, FINE), end);
   }
 
+  /** Where the next stretch ends: the path is known there well enough to be followed. */
+  private int next(Stage stage, double growth) {
+    int total = spec.recording().count();
+    int least = Math.min(total, stage.used + LEAST_STEP);
+    int next = Math.min(total, Math.max(least, (int) (stage.used * growth)));
+    while (next > least && errorAt(stage, next - 1) > STEP_PART * spec.spacing()) {
+      next = Math.max(least, stage.used + (next - stage.used) / 2);
+    }
+    return next;
+  }
+
   private boolean disagrees(Stage stage) {
-    double allowance = 1 + 2 / Math.sqrt(Math.max(1, stage.regression.degreesOfFreedom()));
-    return stage.scatter() > Math.max(small, ABOVE_NOISE * allowance * noise);
+    return !spec.recording().explains(stage.scatter(), stage.regression.degreesOfFreedom());
   }
 
   private FitResult result(Stage stage, FitResult.End end) {
@@ -219,7 +228,7 @@ public final class PathFit {
     for (double swings : SWINGS) {
       List<Stage> grown = new ArrayList<>();
       for (Stage stage : distinct(stages)) {
-        grown.add(fit(stage, true, samples(swings), ROUGH));
+        grown.add(fit(stage, true, samples(swings), ROUGH, true));
       }
       grown.sort(Comparator.comparingDouble(Stage::scatter));
       double most = STILL_GOOD * grown.get(0).scatter();
@@ -232,7 +241,7 @@ public final class PathFit {
   private List<Stage> glanced(List<Stage> first) {
     List<Stage> grown = new ArrayList<>();
     for (Stage stage : distinct(first)) {
-      grown.add(fit(stage, true, samples(1), GLANCE));
+      grown.add(fit(stage, true, samples(1), GLANCE, true));
     }
     grown.sort(Comparator.comparingDouble(Stage::scatter));
     return grown.subList(0, Math.min(grown.size(), 2 * MOST_KEPT));
@@ -304,7 +313,8 @@ public final class PathFit {
   }
 
   /**
-   * The origin that is given, or else the one that brings the recording's middle to the plate's.
+   * The origin that is given, or else those that bring the recording's middle to the plate's and,
+   * where the swing is smaller than the magnets' spacing, to the places that it may swing about.
    */
   private List<Guess> origins(double turn, boolean mirrored) {
     FitParameter x = spec.parameters().get(Role.ORIGIN_X.place());
@@ -321,9 +331,15 @@ public final class PathFit {
         Beginning.middle(spec.recording(), true),
         Beginning.middle(spec.recording(), false),
         middle);
-    return List.of(
-        new Guess(givenX, givenY, turn, mirrored),
-        new Guess(-middle[0], -middle[1], turn, mirrored));
+    List<Guess> guesses = new ArrayList<>();
+    guesses.add(new Guess(givenX, givenY, turn, mirrored));
+    guesses.add(new Guess(-middle[0], -middle[1], turn, mirrored));
+    if (spec.recording().size() < spec.spacing()) {
+      for (Vec3 about : spec.anchors()) {
+        guesses.add(new Guess(about.x() - middle[0], about.y() - middle[1], turn, mirrored));
+      }
+    }
+    return guesses;
   }
 
   /** All quantities at the beginning of a search. */
@@ -350,6 +366,12 @@ public final class PathFit {
 
   /** The fit over a stretch, from where another one ended. */
   private Stage fit(Stage from, boolean figures, int count, NonlinearRegression method) {
+    return fit(from, figures, count, method, false);
+  }
+
+  /** The same with the figures drawn towards what they are thought to be. */
+  private Stage fit(
+      Stage from, boolean figures, int count, NonlinearRegression method, boolean drawn) {
     List<Integer> places = new ArrayList<>();
     List<FreeParameter> free = new ArrayList<>();
     for (int k = 0; k < spec.parameters().size(); k++) {
@@ -359,12 +381,13 @@ public final class PathFit {
         free.add(parameter.value().from(from.all[k]));
       }
     }
-    double[] observed = observed(count);
+    Curve curve = new Curve(from, places, count, drawn);
+    double[] observed = curve.observed();
     if (free.isEmpty()) {
       // Nothing of the release or the frame is sought; the rig's figures wait for a longer stretch.
       return new Stage(from.all, from.mirrored, unfitted(from.all, from.mirrored, count), count);
     }
-    Regression regression = method.fit(new Curve(from, places, count), free, observed);
+    Regression regression = method.fit(curve, free, observed);
     return new Stage(put(from.all, places, regression.values()), from.mirrored, regression, count);
   }
 
@@ -391,21 +414,45 @@ public final class PathFit {
     private final Stage from;
     private final List<Integer> places;
     private final int count;
+    private final List<Integer> drawn;
 
-    Curve(Stage from, List<Integer> places, int count) {
+    Curve(Stage from, List<Integer> places, int count, boolean drawn) {
       this.from = from;
       this.places = places;
       this.count = count;
+      this.drawn =
+          drawn ? places.stream().filter(k -> k >= Role.FIGURE.place()).toList() : List.of();
     }
 
     @Override
     public double[] values(double[] parameters) {
-      return path.recorded(put(from.all, places, parameters), from.mirrored, count);
+      double[] all = put(from.all, places, parameters);
+      double[] values = Arrays.copyOf(path.recorded(all, from.mirrored, count), length());
+      for (int i = 0; i < drawn.size(); i++) {
+        FreeParameter figure = spec.parameters().get(drawn.get(i)).value();
+        double off = (all[drawn.get(i)] - figure.start()) / (KNOWN_TO * figure.scale());
+        values[2 * count + i] = from.scatter() * off;
+      }
+      return values;
+    }
+
+    private int length() {
+      return 2 * count + drawn.size();
+    }
+
+    /** What it is to meet: the recorded places, and no figure off what it is thought to be. */
+    double[] observed() {
+      return Arrays.copyOf(PathFit.this.observed(count), length());
     }
 
     @Override
     public double straightOver() {
       return STRAIGHT_PART * spec.spacing();
+    }
+
+    @Override
+    public double slopeStep() {
+      return SLOPE_STEP;
     }
   }
 
@@ -417,7 +464,7 @@ public final class PathFit {
         places.add(k);
       }
     }
-    Curve curve = new Curve(stage, places, place + 1);
+    Curve curve = new Curve(stage, places, place + 1, false);
     double[] at = places.stream().mapToDouble(k -> stage.all[k]).toArray();
     double[][] slopes = new Slopes(curve, stage.regression.parameters()).at(at, curve.values(at));
     return Math.hypot(

@@ -9,9 +9,9 @@ import java.util.Optional;
 import lodeswing.analysis.fit.FitParameter.Role;
 import lodeswing.core.integrate.IntegrationFailure;
 import lodeswing.core.integrate.ScalarIntegrator;
-import lodeswing.core.integrate.Step;
-import lodeswing.core.integrate.Tolerance;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.recording.RecordingFrame;
+import lodeswing.core.recording.TimedPlaces;
 import lodeswing.core.rig.Release;
 
 /**
@@ -21,9 +21,6 @@ import lodeswing.core.rig.Release;
  * thread.
  */
 final class RecordedPath {
-
-  /** Of the swing: its error grows as everything does on a chaotic path. */
-  private static final Tolerance TOLERANCE = Tolerance.of(1e-11);
 
   private static final int KEPT = 4;
 
@@ -132,7 +129,7 @@ final class RecordedPath {
             .integrate(
                 start.get(),
                 duration,
-                TOLERANCE,
+                TimedPlaces.TOLERANCE,
                 step -> {
                   while (taken[0] < most && duration * taken[0] / (most - 1) <= step.endTime()) {
                     double at = duration * taken[0] / (most - 1);
@@ -159,74 +156,10 @@ final class RecordedPath {
 
   private double[] computed(double[] all, int count) {
     counted++;
-    double[] places = new double[2 * count];
-    double x = all[Role.X.place()];
-    double y = all[Role.Y.place()];
-    Release release = new Release(x, y, all[Role.VX.place()], all[Role.VY.place()]);
-    Optional<Motion> motion = motion(all);
-    Optional<double[]> start = motion.flatMap(rig -> rig.toState(release));
-    Taker taker = new Taker(places, count, all[Role.RELEASE_TIME.place()], x, y);
-    if (motion.isPresent() && start.isPresent()) {
-      taker.follow(motion.get(), start.get());
-    }
-    taker.stay();
-    return places;
-  }
-
-  /** Takes the places of one path as its steps go by. */
-  private final class Taker {
-
-    private final double[] places;
-    private final int count;
-    private final double release;
-    private final double[] state = new double[4];
-    private final double[] at = new double[4];
-    private int taken;
-
-    Taker(double[] places, int count, double release, double x, double y) {
-      this.places = places;
-      this.count = count;
-      this.release = release;
-      at[0] = x;
-      at[1] = y;
-      while (taken < count && spec.recording().since(taken) <= release) {
-        put();
-      }
-    }
-
-    void follow(Motion motion, double[] start) {
-      double end = spec.recording().since(count - 1) - release;
-      if (taken == count || !(end > 0)) {
-        return;
-      }
-      try {
-        ScalarIntegrator.forMotion(motion)
-            .integrate(start, end, TOLERANCE, step -> take(motion, step));
-      } catch (IntegrationFailure e) {
-        // What was taken stays, and the rest stands still: far off, and finite.
-        return;
-      }
-    }
-
-    private boolean take(Motion motion, Step step) {
-      while (taken < count && spec.recording().since(taken) - release <= step.endTime()) {
-        step.at(Math.max(step.startTime(), spec.recording().since(taken) - release), state);
-        motion.toPlan(state, at);
-        put();
-      }
-      return taken < count;
-    }
-
-    private void put() {
-      places[2 * taken] = at[0];
-      places[2 * taken + 1] = at[1];
-      taken++;
-    }
-
-    void stay() {
-      while (taken < count) {
-        put();
-      }
-    }
+    Release release =
+        new Release(
+            all[Role.X.place()], all[Role.Y.place()], all[Role.VX.place()], all[Role.VY.place()]);
+    return TimedPlaces.of(
+        motion(all), release, all[Role.RELEASE_TIME.place()], spec.recording()::since, count);
   }
 }

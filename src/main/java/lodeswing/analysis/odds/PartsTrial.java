@@ -8,6 +8,7 @@ import java.util.function.DoubleConsumer;
 import lodeswing.core.chance.EndCounts;
 import lodeswing.core.chance.Odds;
 import lodeswing.core.chance.OddsSpec;
+import lodeswing.core.chance.PartTolerances;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
 import lodeswing.core.rest.RestPoint;

@@ -91,6 +91,31 @@ public final class ErrorGrowth {
     return logScale + 0.5 * Math.log(greatest);
   }
 
+  /**
+   * Writes the covariance of the position [q^2] that an error of the release has become.
+   *
+   * @param release covariance of that error in {q0, q1, v0, v1}, speeds over the small-swing rate:
+   *     16 numbers, row by row
+   * @param out receives the variance of q0, the covariance, the variance of q1
+   */
+  public void positionCovariance(double[] release, double[] out) {
+    double a = 0;
+    double b = 0;
+    double d = 0;
+    for (int k = 0; k < N; k++) {
+      for (int l = 0; l < N; l++) {
+        double both = release[k * N + l];
+        a += sinceStart[k] * both * sinceStart[l];
+        b += sinceStart[k] * both * sinceStart[N + l];
+        d += sinceStart[N + k] * both * sinceStart[N + l];
+      }
+    }
+    double scale = Math.exp(2 * logScale);
+    out[0] = scale * a;
+    out[1] = scale * b;
+    out[2] = scale * d;
+  }
+
   /** The larger eigenvalue of the symmetric matrix {{a, b}, {b, d}}. */
   private static double greatestEigenvalue(double a, double b, double d) {
     double half = 0.5 * (a - d);

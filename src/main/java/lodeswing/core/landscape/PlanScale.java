@@ -1,9 +1,10 @@
 package lodeswing.core.landscape;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import lodeswing.core.geometry.Vec3;
 import lodeswing.core.integrate.Tolerance;
+import lodeswing.core.magnet.PlacedMagnet;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Layout;
 import lodeswing.core.rig.TextbookLayout;
@@ -49,23 +50,30 @@ public record PlanScale(double perCoordinate, OptionalDouble nearestSpacing, boo
 
   /** The scale of a layout. */
   public static PlanScale of(Layout layout) {
-    List<double[]> places = new ArrayList<>();
+    OptionalDouble nearest = nearest(magnetPlaces(layout));
     if (layout instanceof BenchLayout rig) {
-      rig.magnets().forEach(m -> places.add(new double[] {m.centre().x(), m.centre().y()}));
       double arm = rig.suspension().body().axisOffset() + rig.suspension().body().bobArm();
-      return new PlanScale(arm, nearest(places), true);
+      return new PlanScale(arm, nearest, true);
     }
-    ((TextbookLayout) layout).magnets().forEach(m -> places.add(new double[] {m.x(), m.y()}));
-    return new PlanScale(1, nearest(places), false);
+    return new PlanScale(1, nearest, false);
   }
 
-  private static OptionalDouble nearest(List<double[]> places) {
+  /** Centres of a layout's magnets; of a textbook layout's in the plane. */
+  public static List<Vec3> magnetPlaces(Layout layout) {
+    if (layout instanceof BenchLayout rig) {
+      return rig.magnets().stream().map(PlacedMagnet::centre).toList();
+    }
+    return ((TextbookLayout) layout)
+        .magnets().stream().map(magnet -> new Vec3(magnet.x(), magnet.y(), 0)).toList();
+  }
+
+  private static OptionalDouble nearest(List<Vec3> places) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < places.size(); i++) {
       for (int j = 0; j < i; j++) {
-        double[] a = places.get(i);
-        double[] b = places.get(j);
-        double distance = Math.hypot(a[0] - b[0], a[1] - b[1]);
+        Vec3 a = places.get(i);
+        Vec3 b = places.get(j);
+        double distance = Math.hypot(a.x() - b.x(), a.y() - b.y());
         // Magnets stacked on one place have no spacing in plan.
         if (distance > 0) {
           least = Math.min(least, distance);

@@ -38,16 +38,23 @@ public final class ExactMotion {
       return new TextbookMotion(textbook);
     }
     BenchLayout bench = (BenchLayout) layout;
-    boolean bare = bench.magnets().isEmpty() && bench.backing().isEmpty();
-    if (bare || bench.bob().isEmpty()) {
+    if (bare(bench)) {
       return BenchMotion.withoutMagnets(bench);
     }
-    MagnetEnergy magnets =
-        new MagnetEnergy(energy(bench), bench.suspension().body(), bench.axisHeight());
-    return BenchMotion.amongMagnets(bench, magnets, (beta, alpha) -> 0);
+    return BenchMotion.amongMagnets(bench, energy(bench), (beta, alpha) -> 0);
   }
 
-  private BobEnergy energy(BenchLayout bench) {
+  /** Whether no magnets act on a rig's bob. */
+  static boolean bare(BenchLayout bench) {
+    return bench.bob().isEmpty() || (bench.magnets().isEmpty() && bench.backing().isEmpty());
+  }
+
+  /** The magnets' exact energy over the angles of a rig that is not bare. */
+  AngleEnergy energy(BenchLayout bench) {
+    return new MagnetEnergy(bobEnergy(bench), bench.suspension().body(), bench.axisHeight());
+  }
+
+  private BobEnergy bobEnergy(BenchLayout bench) {
     BenchLayout.BobMagnet bob = bench.bob().orElseThrow();
     Optional<BobEnergy> kept = last.filter(one -> one.fits(bench)).map(Shared::energy);
     if (kept.isPresent()) {

@@ -17,4 +17,12 @@ public interface CurveModel {
   default double straightOver() {
     return Double.POSITIVE_INFINITY;
   }
+
+  /**
+   * The step, as a part of a parameter or of its scale, over which slopes are measured first: near
+   * the cube root of the curve's own rounding.
+   */
+  default double slopeStep() {
+    return 6e-6;
+  }
 }

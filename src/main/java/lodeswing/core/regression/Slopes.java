@@ -8,9 +8,6 @@ import java.util.List;
  */
 public final class Slopes {
 
-  /** A step as a part of its parameter: near the cube root of the rounding. */
-  private static final double STEP = 6e-6;
-
   /** How much a step shrinks at most at a time. */
   private static final double SHRINK = 1e-3;
 
@@ -41,7 +38,7 @@ public final class Slopes {
 
   private void column(double[] at, double[] values, int k, double[][] slopes) {
     FreeParameter parameter = parameters.get(k);
-    double step = STEP * Math.max(Math.abs(at[k]), parameter.scale());
+    double step = model.slopeStep() * Math.max(Math.abs(at[k]), parameter.scale());
     for (int tries = 0; ; tries++) {
       double[] moved = at.clone();
       moved[k] = parameter.clamped(at[k] + step);

@@ -34,10 +34,10 @@ final class FitComputations {
   }
 
   private byte[] fitted(FitRequest request, Computation.Progress progress) {
-    FitSpec spec = new FitQuantities(request).spec(limits);
+    FitSpec spec = new FitQuantities(request).spec(limits.fitPaths());
     FitResult result = new PathFit(spec, progress::report).run();
-    byte[] found = StoredFit.of(result, spec.recording().noise()).written();
-    layouts.save(new FitAnswers(request, found).layout());
-    return found;
+    StoredFit found = StoredFit.of(result, spec.recording().noise());
+    layouts.save(new FoundQuantities(request, found).layout());
+    return found.written();
   }
 }

@@ -1,6 +1,5 @@
 package lodeswing.web.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.core.geometry.PathCurve;
@@ -59,25 +58,7 @@ final class FitPicture {
         Optional.empty());
   }
 
-  /** A curve through the recorded places, with velocities by their neighbours. */
   private PathCurve recorded() {
-    int count = answers.stored().used();
-    List<double[]> places = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      places.add(answers.plan(i));
-    }
-    double[] t = new double[count];
-    double[][] columns = new double[4][count];
-    for (int i = 0; i < count; i++) {
-      t[i] = answers.recording().since(i);
-      int before = Math.max(0, i - 1);
-      int after = Math.min(count - 1, i + 1);
-      double time = answers.recording().since(after) - answers.recording().since(before);
-      for (int k = 0; k < 2; k++) {
-        columns[k][i] = places.get(i)[k];
-        columns[k + 2][i] = (places.get(after)[k] - places.get(before)[k]) / time;
-      }
-    }
-    return new PathCurve(t, columns);
+    return answers.recording().onPlate(answers.stored().frame()).curve(0, answers.stored().used());
   }
 }

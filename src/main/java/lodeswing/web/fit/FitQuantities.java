@@ -10,17 +10,17 @@ import java.util.Set;
 import lodeswing.analysis.fit.FitParameter;
 import lodeswing.analysis.fit.FitParameter.Role;
 import lodeswing.analysis.fit.FitSpec;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.geometry.Vec3;
 import lodeswing.core.landscape.PlanScale;
-import lodeswing.core.motion.ExactMotion;
 import lodeswing.core.motion.FreeMotion;
-import lodeswing.core.motion.Motion;
+import lodeswing.core.motion.NearbyMotion;
+import lodeswing.core.recording.Recording;
 import lodeswing.core.regression.FreeParameter;
+import lodeswing.core.rig.Layout;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Numbers;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutOverrides;
-import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.ProblemException;
 
 /** The quantities behind a recording: their names, units, and what the analysis is asked. */
@@ -42,6 +42,14 @@ final class FitQuantities {
   private static final double TIME_PART = 0.02;
   private static final double FACTOR_SCALE = 0.05;
   private static final double FIGURE_PART = 0.05;
+
+  /** Part of a figure's scale over which the magnets' energy is taken for a quadratic. */
+  private static final double NEARBY_PART = 0.25;
+
+  /** Times the recorded swing that a guess of the frame may reach to. */
+  private static final double BEYOND = 1.3;
+
+  private static final int MOST_ANCHORS = 12;
 
   /** A figure is sought between a fifth and five times its start. */
   private static final double WIDEST = 5;
@@ -107,11 +115,13 @@ final class FitQuantities {
   }
 
   /** What the analysis is asked. */
-  FitSpec spec(Limits limits) {
+  FitSpec spec(int mostPaths) {
     Recording recording = request.recording();
     double swing = recording.size();
-    double rate = FreeMotion.of(request.layout().layout()).naturalRate();
-    double spacing = PlanScale.of(request.layout().layout()).spacing(swing);
+    Layout layout = request.layout().layout();
+    double rate = FreeMotion.of(layout).naturalRate();
+    double spacing = PlanScale.of(layout).spacing(swing);
+    List<Vec3> places = PlanScale.magnetPlaces(layout);
     List<FitParameter> parameters = new ArrayList<>();
     for (String name : names()) {
       parameters.add(parameter(name, recording, swing, rate));
@@ -120,10 +130,11 @@ final class FitQuantities {
         recording,
         parameters,
         mirroring(),
-        new Family(request.layout(), figures())::motion,
+        rigs(parameters, reach(swing, places))::of,
         rate,
         spacing,
-        limits.fitPaths());
+        places.subList(0, Math.min(MOST_ANCHORS, places.size())),
+        mostPaths);
   }
 
   private FitSpec.Mirroring mirroring() {
@@ -181,28 +192,31 @@ final class FitQuantities {
     return LayoutOverrides.apply(layout, written, Set.of());
   }
 
+  /** How far from the plate's middle guesses of the frame may lead the bob. */
+  private static double reach(double swing, List<Vec3> places) {
+    double farthest = places.stream().mapToDouble(at -> Math.hypot(at.x(), at.y())).max().orElse(0);
+    return Math.max(BEYOND * swing, farthest + swing);
+  }
+
   /** The rigs of the layout with other figures. */
-  private static final class Family {
+  private NearbyMotion rigs(List<FitParameter> parameters, double reach) {
+    List<String> figures = figures();
+    double[] steps =
+        parameters.subList(Role.FIGURE.place(), parameters.size()).stream()
+            .mapToDouble(parameter -> NEARBY_PART * parameter.value().scale())
+            .toArray();
+    return new NearbyMotion(values -> rig(figures, values), steps, reach);
+  }
 
-    private final LayoutDocument layout;
-    private final List<String> figures;
-    private final ExactMotion motions = new ExactMotion();
-
-    Family(LayoutDocument layout, List<String> figures) {
-      this.layout = layout;
-      this.figures = figures;
+  private Optional<Layout> rig(List<String> figures, List<Double> values) {
+    Map<String, Double> named = new LinkedHashMap<>();
+    for (int k = 0; k < figures.size(); k++) {
+      named.put(figures.get(k), values.get(k));
     }
-
-    Optional<Motion> motion(List<Double> values) {
-      Map<String, Double> named = new LinkedHashMap<>();
-      for (int k = 0; k < figures.size(); k++) {
-        named.put(figures.get(k), values.get(k));
-      }
-      try {
-        return Optional.of(motions.of(changed(layout, named).layout()));
-      } catch (ProblemException e) {
-        return Optional.empty();
-      }
+    try {
+      return Optional.of(changed(request.layout(), named).layout());
+    } catch (ProblemException e) {
+      return Optional.empty();
     }
   }
 }

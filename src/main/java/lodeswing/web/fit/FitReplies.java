@@ -55,13 +55,13 @@ final class FitReplies {
   }
 
   private static String quantity(FitAnswers answers, Optional<String> asked) {
-    String among = "must be one of what was sought: " + String.join(", ", answers.sought());
+    String among = "must be one of what was sought: " + String.join(", ", answers.found().sought());
     if (asked.isEmpty()) {
       throw refused("is missing; " + among);
     }
-    if (!answers.seeks(asked.get())) {
+    if (!answers.found().sought().contains(asked.get())) {
       throw refused(
-          NearestName.find(asked.get(), answers.sought())
+          NearestName.find(asked.get(), answers.found().sought())
               .map(near -> "was not sought; did you mean " + near + "?")
               .orElse(among));
     }

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lodeswing.analysis.fit.Recording;
+import lodeswing.core.recording.Recording;
 import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.posted.Posted;
 import lodeswing.web.posted.PostedKind;
+import lodeswing.web.recording.KeptRecording;
 import lodeswing.web.recording.SentRecording;
 
 /**
@@ -90,19 +91,14 @@ record FitRequest(LayoutDocument layout, Body canonical, int revision)
     return canonical.object("frame");
   }
 
-  int gaps() {
-    return (int) canonical.object("recording").number("gaps");
+  /** The recording and its frame. */
+  KeptRecording kept() {
+    return KeptRecording.of(canonical, layout);
   }
 
   /** The recording in SI; in a textbook layout in the model's own units. */
   Recording recording() {
-    Body sent = canonical.object("recording");
-    return new Recording(
-        column(sent, "t", 1), column(sent, "x", unit()), column(sent, "y", unit()));
-  }
-
-  private static double[] column(Body sent, String name, double unit) {
-    return sent.numbers(name).stream().mapToDouble(value -> value * unit).toArray();
+    return kept().inSi();
   }
 
   /** Metres in the layout's unit of length. */

@@ -120,18 +120,6 @@ final class FitShapes {
           .required("distance", NUMBERS, "Between the two.")
           .build();
 
-  private static final ObjectShape READING =
-      ObjectShape.named("FitReading", "How the recording was read.")
-          .open()
-          .required("places", NUMBER, "Places that it has.")
-          .required("gaps", NUMBER, "Rows that lacked a number and were passed over.")
-          .required("durationS", NUMBER, "From the first place to the last.")
-          .required("usualIntervalS", NUMBER, "Median time between two places.")
-          .required("longestIntervalS", NUMBER, "Longest time between two places.")
-          .required("mirrored", new FlagShape(), "Whether its y axis points the other way.")
-          .required("noise", NUMBER, "Noise of a coordinate, from third differences.")
-          .build();
-
   /** The document. */
   static final ObjectShape DOCUMENT =
       ObjectShape.named("Fit", "What a recording tells of the rig that made it.")
@@ -153,7 +141,7 @@ final class FitShapes {
           .required("usedUntilS", NUMBER, "Time of the last of them after the first.")
           .required("endedBy", TEXT, "Why not more, as a word: whole, horizon, disagrees or work.")
           .required("converged", new FlagShape(), "Whether the last iteration ended by itself.")
-          .required("reading", READING, "How the recording was read.")
+          .required("reading", RecordingShapes.READING, "How the recording was read.")
           .required("residuals", RESIDUALS, "Place by place.")
           .required(
               "layout",

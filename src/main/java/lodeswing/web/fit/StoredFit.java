@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import lodeswing.analysis.fit.FitResult;
-import lodeswing.analysis.fit.RecordingFrame;
 import lodeswing.core.geometry.PathCurve;
+import lodeswing.core.recording.Recording;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.Regression;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
@@ -66,6 +67,21 @@ record StoredFit(Body found) {
 
   int used() {
     return (int) found.number("used");
+  }
+
+  /** Time of the last fitted place after the first one [s]. */
+  double until(Recording recording) {
+    return recording.since(used() - 1);
+  }
+
+  /** Root of the mean square of the residuals [m]. */
+  double residual() {
+    return found.number("residualRms");
+  }
+
+  /** Noise of the recording [m]. */
+  double noise() {
+    return found.number("noise");
   }
 
   double value(int place) {

@@ -45,6 +45,7 @@ public final class DryRun {
           .optional("tuningId", ID, "The tuning.")
           .optional("candidates", COUNT, "Layouts that the tuning may try.")
           .optional("fitId", ID, "The fit.")
+          .optional("comparisonId", ID, "The comparison.")
           .optional("places", COUNT, "Places of the recording.")
           .optional("window", new MapShape(WORK, 10, 20), "The map's window.")
           .optional("samples", COUNT, "Samples of the trace, or of each of the twins.")

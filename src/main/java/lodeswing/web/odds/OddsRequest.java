@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lodeswing.analysis.odds.PartTolerances;
 import lodeswing.analysis.odds.PartsTrial;
 import lodeswing.core.chance.OddsSpec;
 import lodeswing.core.rig.BenchLayout;
@@ -16,6 +15,7 @@ import lodeswing.job.ComputationKey;
 import lodeswing.web.body.Body;
 import lodeswing.web.hand.AimedHand;
 import lodeswing.web.layout.LayoutDocument;
+import lodeswing.web.layout.ToleranceFigures;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.Posted;
 import lodeswing.web.posted.PostedKind;
@@ -38,8 +38,6 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
           "/v1/odds/",
           OddsShapes.STORED,
           "No odds of this id are stored; post them again at /v1/odds.");
-  private static final double PER_MILLI = 1e-3;
-  private static final double PER_CENT = 1e-2;
 
   /** From a body that {@link OddsShapes#REQUEST} or {@link OddsShapes#STORED} has read. */
   static OddsRequest of(LayoutDocument layout, Body sent) {
@@ -129,16 +127,12 @@ record OddsRequest(LayoutDocument layout, Body canonical, int revision)
   Optional<PartsTrial> trial() {
     return canonical.has("tolerances") && layout.layout() instanceof BenchLayout rig
         ? Optional.of(
-            new PartsTrial(rig, inSi(canonical.object("tolerances")), rigs(), PartsTrial.RELEASES))
+            new PartsTrial(
+                rig,
+                ToleranceFigures.inSi(canonical.object("tolerances")),
+                rigs(),
+                PartsTrial.RELEASES))
         : Optional.empty();
-  }
-
-  private static PartTolerances inSi(Body tolerances) {
-    return new PartTolerances(
-        tolerances.findNumber("gapMm").orElse(0) * PER_MILLI,
-        tolerances.findNumber("placeMm").orElse(0) * PER_MILLI,
-        tolerances.findNumber("lengthMm").orElse(0) * PER_MILLI,
-        tolerances.findNumber("remanencePercent").orElse(0) * PER_CENT);
   }
 
   /** What a class counted, by label or name; empty where it did not. */

@@ -1,9 +1,11 @@
 package lodeswing.web.recording;
 
 import lodeswing.web.body.ChoiceShape;
+import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
+import lodeswing.web.body.Shape;
 import lodeswing.web.body.TableShape;
 
 /** What a recording may be. */
@@ -97,6 +99,21 @@ public final class RecordingShapes {
           .required("originY", PLACE, "Origin.")
           .required("turnDeg", NumberShape.between(-360, 360), "Turn.")
           .required("mirrored", MIRRORED, "Whether the y axis is reversed.")
+          .build();
+
+  private static final Shape FIGURE = NumberShape.between(-1e300, 1e300);
+
+  /** How a recording was read, in answers. */
+  public static final ObjectShape READING =
+      ObjectShape.named("RecordingReading", "How the recording was read.")
+          .open()
+          .required("places", FIGURE, "Places that it has.")
+          .required("gaps", FIGURE, "Rows that lacked a number and were passed over.")
+          .required("durationS", FIGURE, "From the first place to the last.")
+          .required("usualIntervalS", FIGURE, "Median time between two places.")
+          .required("longestIntervalS", FIGURE, "Longest time between two places.")
+          .required("mirrored", new FlagShape(), "Whether its y axis points the other way.")
+          .required("noise", FIGURE, "Noise of a coordinate, from third differences.")
           .build();
 
   private RecordingShapes() {}

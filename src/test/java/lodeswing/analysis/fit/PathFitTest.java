@@ -18,6 +18,9 @@ import lodeswing.core.magnet.Pole;
 import lodeswing.core.motion.BenchMotion;
 import lodeswing.core.motion.MagnetEnergy;
 import lodeswing.core.motion.Motion;
+import lodeswing.core.recording.CartesianBob;
+import lodeswing.core.recording.Recording;
+import lodeswing.core.recording.RecordingFrame;
 import lodeswing.core.regression.FreeParameter;
 import lodeswing.core.regression.Regression;
 import lodeswing.core.rig.BenchLayout;
@@ -86,6 +89,7 @@ class PathFitTest {
         spec.family(),
         spec.naturalRate(),
         spec.spacing(),
+        spec.anchors(),
         spec.mostPaths());
   }
 
@@ -113,6 +117,7 @@ class PathFitTest {
         figures -> rig(figures.get(0), figures.get(1), plate),
         Math.sqrt(GRAVITY / LENGTH),
         0.078,
+        List.of(),
         100_000);
   }
 
@@ -242,6 +247,7 @@ class PathFitTest {
             asked.family(),
             asked.naturalRate(),
             asked.spacing(),
+            asked.anchors(),
             asked.mostPaths());
 
     FitResult fit = new PathFit(unknown, share -> {}).run();

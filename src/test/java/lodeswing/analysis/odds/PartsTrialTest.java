@@ -8,6 +8,7 @@ import lodeswing.core.chance.EndCounts;
 import lodeswing.core.chance.HandSpread;
 import lodeswing.core.chance.NormalSpread;
 import lodeswing.core.chance.OddsSpec;
+import lodeswing.core.chance.PartTolerances;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;

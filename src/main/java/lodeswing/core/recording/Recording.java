@@ -1,6 +1,7 @@
-package lodeswing.analysis.fit;
+package lodeswing.core.recording;
 
 import java.util.Arrays;
+import lodeswing.core.geometry.PathCurve;
 
 /** Places of a bob over time, as they were recorded, in the recording's own frame and in SI. */
 public final class Recording {
@@ -14,12 +15,20 @@ public final class Recording {
   /** Median of the square of a normal variable of variance 1. */
   private static final double MEDIAN_SQUARE = 0.4549364;
 
+  /** Times the noise that residuals of a path that explains a recording may be. */
+  private static final double ABOVE_NOISE = 1.5;
+
+  /** Part of the swing below which residuals are always small enough. */
+  private static final double SMALL_PART = 1e-3;
+
   private static final double HELD_TIMES = 6;
   private static final double HELD_PART = 0.01;
 
   private final double[] t;
   private final double[] x;
   private final double[] y;
+  private final double size;
+  private final double noise;
 
   /**
    * A recording.
@@ -40,6 +49,8 @@ public final class Recording {
     this.t = t.clone();
     this.x = x.clone();
     this.y = y.clone();
+    this.size = reach();
+    this.noise = scatter();
   }
 
   /** How many places it has. */
@@ -68,16 +79,24 @@ public final class Recording {
   }
 
   /**
-   * When the bob begins to leave its first place, after that one [s]: two places before it is
-   * farther from there than noise explains.
+   * The first place that is farther from the very first one than noise explains: from there on the
+   * bob moves. The last place where it never does.
    */
-  public double heldUntil() {
+  public int firstMoving() {
     double far = Math.max(HELD_TIMES * noise(), HELD_PART * size());
     int i = 0;
     while (i < t.length - 1 && Math.hypot(x[i] - x[0], y[i] - y[0]) <= far) {
       i++;
     }
-    return since(Math.max(0, i - 2));
+    return i;
+  }
+
+  /**
+   * When the bob begins to leave its first place, after that one [s]: two places before it is
+   * farther from there than noise explains.
+   */
+  public double heldUntil() {
+    return since(Math.max(0, firstMoving() - 2));
   }
 
   /** How many places lie within a time after the first one. */
@@ -108,13 +127,17 @@ public final class Recording {
 
   /** Greatest distance of a place from the middle of all [m]. */
   public double size() {
+    return size;
+  }
+
+  private double reach() {
     double midX = Arrays.stream(x).average().orElse(0);
     double midY = Arrays.stream(y).average().orElse(0);
-    double size = 0;
+    double reach = 0;
     for (int i = 0; i < t.length; i++) {
-      size = Math.max(size, Math.hypot(x[i] - midX, y[i] - midY));
+      reach = Math.max(reach, Math.hypot(x[i] - midX, y[i] - midY));
     }
-    return size;
+    return reach;
   }
 
   /**
@@ -123,6 +146,10 @@ public final class Recording {
    * where there are none.
    */
   public double noise() {
+    return noise;
+  }
+
+  private double scatter() {
     double[] squares = new double[2 * t.length];
     int count = 0;
     for (int i = 3; i < t.length; i++) {
@@ -140,6 +167,53 @@ public final class Recording {
     }
     Arrays.sort(squares, 0, count);
     return Math.sqrt(squares[count / 2] / MEDIAN_SQUARE);
+  }
+
+  /**
+   * Whether residuals of a path are no more than the noise of what was recorded makes them.
+   *
+   * @param scatter of a coordinate about the path [m]
+   * @param degreesOfFreedom that it was told from
+   */
+  public boolean explains(double scatter, int degreesOfFreedom) {
+    double allowance = 1 + 2 / Math.sqrt(Math.max(1, degreesOfFreedom));
+    return scatter <= Math.max(SMALL_PART * size(), ABOVE_NOISE * allowance * noise());
+  }
+
+  /** The places on the plate, by the frame in which they were taken. */
+  public Recording onPlate(RecordingFrame frame) {
+    double[] planX = new double[t.length];
+    double[] planY = new double[t.length];
+    double[] plan = new double[2];
+    for (int i = 0; i < t.length; i++) {
+      frame.toPlan(x[i], y[i], plan);
+      planX[i] = plan[0];
+      planY[i] = plan[1];
+    }
+    return new Recording(t, planX, planY);
+  }
+
+  /**
+   * A curve through some of the places, with velocities by their neighbours; its times are those
+   * after the first place of all.
+   *
+   * @param from the first of them
+   * @param count how many, two or more
+   */
+  public PathCurve curve(int from, int count) {
+    double[] times = new double[count];
+    double[][] columns = new double[4][count];
+    for (int i = 0; i < count; i++) {
+      int at = from + i;
+      times[i] = since(at);
+      columns[0][i] = x[at];
+      columns[1][i] = y[at];
+      int before = Math.max(from, at - 1);
+      int after = Math.min(from + count - 1, at + 1);
+      columns[2][i] = (x[after] - x[before]) / (t[after] - t[before]);
+      columns[3][i] = (y[after] - y[before]) / (t[after] - t[before]);
+    }
+    return new PathCurve(times, columns);
   }
 
   private static double square(double[] column, int i) {

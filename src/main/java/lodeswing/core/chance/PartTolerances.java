@@ -1,4 +1,4 @@
-package lodeswing.analysis.odds;
+package lodeswing.core.chance;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,11 +20,14 @@ import lodeswing.core.rig.BenchLayout;
  */
 public record PartTolerances(double gap, double place, double length, double remanence) {
 
+  /** Parts that are what they are meant to be. */
+  public static final PartTolerances EXACT = new PartTolerances(0, 0, 0, 0);
+
   /**
    * A rig as a builder might have built it. Each part has draws of its own, used or not, so that
    * another tolerance of one part leaves the others as they were.
    */
-  BenchLayout varied(BenchLayout rig, RandomGenerator random) {
+  public BenchLayout varied(BenchLayout rig, RandomGenerator random) {
     double longer = length * either(random);
     double wider = gap * either(random);
     double bobStrength = 1 + remanence * either(random);

@@ -1,4 +1,4 @@
-package lodeswing.analysis.fit;
+package lodeswing.core.recording;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  * (multipliers); J. D. Jackson, Classical Electrodynamics, 3rd ed. (1999), eq. (5.56) (a dipole's
  * field).
  */
-final class CartesianBob implements FirstOrderDifferentialEquations {
+public final class CartesianBob implements FirstOrderDifferentialEquations {
 
   private static final double MU0_OVER_4PI = 1e-7;
   private static final double GRAVITY = 9.80665;
@@ -39,7 +39,7 @@ final class CartesianBob implements FirstOrderDifferentialEquations {
    * @param moment of the bob, above 0 along the cord from the pivot [A m^2]
    * @param plate x, y, z and upward moment of each magnet [m, A m^2]
    */
-  CartesianBob(
+  public CartesianBob(
       double length, double mass, double loss, double height, double moment, double[][] plate) {
     this.length = length;
     this.mass = mass;
@@ -106,7 +106,7 @@ final class CartesianBob implements FirstOrderDifferentialEquations {
    * @param noise standard deviation of each recorded coordinate [m]
    * @param random draws the noise
    */
-  Recording record(
+  public Recording record(
       double x, double y, double[] times, RecordingFrame frame, double noise, Random random) {
     double[] state = {x, y, -Math.sqrt(length * length - x * x - y * y), 0, 0, 0};
     var integrator = new DormandPrince853Integrator(1e-9, 0.05, 1e-11, 1e-11);

@@ -1,10 +1,10 @@
-package lodeswing.analysis.fit;
+package lodeswing.core.recording;
 
 import org.apache.commons.math3.fitting.PolynomialCurveFitter;
 import org.apache.commons.math3.fitting.WeightedObservedPoints;
 
 /** What the first places of a recording tell of the release. */
-final class Beginning {
+public final class Beginning {
 
   /** Part of a swing over which a path is close to a parabola. */
   private static final double PART = 0.12;
@@ -20,7 +20,7 @@ final class Beginning {
    * @param held how long the bob is held at first [s]
    * @param period of a small swing [s]
    */
-  static double[] of(Recording recording, double held, double period) {
+  public static double[] of(Recording recording, double held, double period) {
     int first = Math.max(0, Math.min(recording.within(held) - 1, recording.count() - FEWEST));
     int last = Math.max(recording.within(held + PART * period), first + FEWEST);
     last = Math.min(last, recording.count());
@@ -30,7 +30,7 @@ final class Beginning {
   }
 
   /** Middle of a coordinate's range. */
-  static double middle(Recording recording, boolean alongX) {
+  public static double middle(Recording recording, boolean alongX) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < recording.count(); i++) {

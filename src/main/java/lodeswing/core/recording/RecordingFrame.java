@@ -1,4 +1,4 @@
-package lodeswing.analysis.fit;
+package lodeswing.core.recording;
 
 /**
  * How a recording's axes lie on the plate: plan = origin + scale R(turn) (x, y), with y reversed
