@@ -1,5 +1,6 @@
 package lodeswing.safety;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,11 +9,15 @@ import lodeswing.core.magnet.Dipole;
 /**
  * The strongest of some kinds and what they can do.
  *
- * @param pair the two that pinch hardest; empty where no two have a size
+ * @param pairs of them, the one that pinches hardest first; empty where no two have a size
  * @param strongest the kind that holds to steel hardest
  * @param onSteel its pull on thick steel [N]
  */
-record Grip(Optional<StrongestPair> pair, MagnetKind strongest, double onSteel) {
+record Grip(List<StrongestPair> pairs, MagnetKind strongest, double onSteel) {
+
+  Grip {
+    pairs = List.copyOf(pairs);
+  }
 
   /** So many kinds, the strongest by their flux index, are tried. */
   private static final int KINDS = 3;
@@ -36,37 +41,38 @@ record Grip(Optional<StrongestPair> pair, MagnetKind strongest, double onSteel) 
             .toList();
     return strong.stream()
         .max(Comparator.comparingDouble(Strength::onLike))
-        .map(best -> new Grip(pair(strong), best.kind(), best.onLike()));
+        .map(best -> new Grip(pairs(strong), best.kind(), best.onLike()));
   }
 
-  private static Optional<StrongestPair> pair(List<Strength> strong) {
-    Optional<StrongestPair> best = Optional.empty();
+  private static List<StrongestPair> pairs(List<Strength> strong) {
+    List<StrongestPair> pairs = new ArrayList<>();
     for (int i = 0; i < strong.size(); i++) {
       Strength one = strong.get(i);
       if (one.kind().count() > 1) {
-        best = harder(best, new StrongestPair(one.kind(), one.kind(), one.onLike()));
+        pairs.add(new StrongestPair(one.kind(), one.kind(), one.onLike()));
       }
       for (Strength other : strong.subList(i + 1, strong.size())) {
         double force = ContactPull.of(one.kind().magnet(), other.kind().magnet()).force();
-        best = harder(best, new StrongestPair(one.kind(), other.kind(), force));
+        pairs.add(new StrongestPair(one.kind(), other.kind(), force));
       }
     }
-    return best;
+    pairs.sort(Comparator.comparingDouble(pair -> -pair.force()));
+    return pairs;
   }
 
-  private static Optional<StrongestPair> harder(
-      Optional<StrongestPair> best, StrongestPair candidate) {
-    return best.filter(own -> own.force() >= candidate.force()).or(() -> Optional.of(candidate));
+  /** The two that pinch hardest. */
+  Optional<StrongestPair> pair() {
+    return pairs.stream().findFirst();
   }
 
   /** The harder of both [N]. */
   double force() {
-    return Math.max(onSteel, pair.map(StrongestPair::force).orElse(0.0));
+    return Math.max(onSteel, pair().map(StrongestPair::force).orElse(0.0));
   }
 
   /** Whether the pair is what pinches hardest. */
   boolean byPair() {
-    return pair.isPresent() && pair.get().force() >= onSteel;
+    return pair().filter(pair -> pair.force() >= onSteel).isPresent();
   }
 
   /** Whether no two of some magnets, and none on steel, can reach a force [N]: by a bound. */

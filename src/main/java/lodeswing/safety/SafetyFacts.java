@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import lodeswing.core.geometry.Vec3;
 import lodeswing.core.magnet.BobEnergy;
@@ -38,6 +39,7 @@ final class SafetyFacts {
   private final BenchLayout bench;
   private final List<KindFacts> kinds;
   private final Optional<Grip> grip;
+  private final OptionalDouble jump;
 
   SafetyFacts(SafetyRig rig, BenchLayout bench) {
     this.rig = rig;
@@ -45,6 +47,7 @@ final class SafetyFacts {
     List<MagnetKind> own = MagnetKind.of(bench);
     this.kinds = own.stream().map(KindFacts::of).toList();
     this.grip = Grip.of(own);
+    this.jump = farthestJump();
   }
 
   SafetyRig rig() {
@@ -99,20 +102,29 @@ final class SafetyFacts {
     return grip.map(Grip::force).orElse(0.0);
   }
 
-  /** Gap at which the two strongest draw each other as strongly as the lighter one weighs [m]. */
+  /**
+   * Greatest gap at which two of the strongest draw each other as strongly as the lighter one
+   * weighs [m]; empty where no masses are known.
+   */
   OptionalDouble jump() {
-    Optional<StrongestPair> pair = grip.flatMap(Grip::pair);
-    if (pair.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    OptionalDouble one = mass(pair.get().one());
-    OptionalDouble other = mass(pair.get().other());
-    return one.isPresent() && other.isPresent()
-        ? OptionalDouble.of(
-            pair.get()
-                .pull()
-                .gapAt(Math.min(one.getAsDouble(), other.getAsDouble()) * bench.gravity()))
-        : OptionalDouble.empty();
+    return jump;
+  }
+
+  private OptionalDouble farthestJump() {
+    return grip.stream()
+        .flatMap(own -> own.pairs().stream())
+        .flatMapToDouble(
+            pair -> {
+              OptionalDouble one = mass(pair.one());
+              OptionalDouble other = mass(pair.other());
+              return one.isPresent() && other.isPresent()
+                  ? DoubleStream.of(
+                      pair.pull()
+                          .gapAt(
+                              Math.min(one.getAsDouble(), other.getAsDouble()) * bench.gravity()))
+                  : DoubleStream.empty();
+            })
+        .max();
   }
 
   private OptionalDouble mass(MagnetKind kind) {

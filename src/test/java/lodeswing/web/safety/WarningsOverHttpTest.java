@@ -215,7 +215,8 @@ class WarningsOverHttpTest {
         switch (asked.path()) {
           case "/v1/layouts" -> LAYOUT;
           case "/v1/layouts/{layoutId}/outcomes" -> "{\"x\":[60,61],\"y\":[5,5]}";
-          case "/v1/fits" -> fit(layoutId);
+          case "/v1/fits" -> recorded(layoutId, ",\"unknown\":[\"lengthMm\"]");
+          case "/v1/comparisons" -> recorded(layoutId, "");
           default -> "{\"layoutId\":\"" + layoutId + "\"," + BODIES.get(asked.path()) + "}";
         };
     return SERVICE
@@ -229,7 +230,7 @@ class WarningsOverHttpTest {
                 + more);
   }
 
-  private static String fit(String layoutId) {
+  private static String recorded(String layoutId, String more) {
     Response path =
         SERVICE
             .given()
@@ -242,7 +243,9 @@ class WarningsOverHttpTest {
         + path.path("samples.x")
         + ",\"y\":"
         + path.path("samples.y")
-        + "},\"unknown\":[\"lengthMm\"]}";
+        + "}"
+        + more
+        + "}";
   }
 
   private static void check(Asked asked, Response answer, List<String> wrong) {
