@@ -89,7 +89,7 @@ record SwingCountQuery(
       Parameter.constant("along", Along.class, Along::word).orElse(Along.X);
 
   /** A time as a query writes it, with a decimal point or comma. */
-  private static final Pattern SECONDS = Pattern.compile("\\d{1,9}([.,]\\d{0,9})?");
+  private static final Pattern SECONDS = Pattern.compile("\\d{1,9}([.,]\\d{0,40})?");
 
   /** Every parameter of the resource but the one that names a value. */
   static List<Parameter<?>> parameters() {

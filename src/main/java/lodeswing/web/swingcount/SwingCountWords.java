@@ -150,47 +150,55 @@ final class SwingCountWords {
     double small = counted.get(Figure.EXPECTED_PERIOD).value();
     double free =
         LargeSwing.period(2 * Math.PI / small, Math.asin(Math.min(1, out / arm)), 0).orElse(small);
-    return "Count with the magnets off the plate: with them, this bob let go at "
+    return "Count with the magnets off the plate: with them, the first swing of a bob let go at "
         + digits(out * MM, 3)
         + " mm along "
         + along.word()
         + (among.isPresent()
-            ? " would be back after " + digits(among.getAsDouble(), 3) + " s"
-            : " would not come back")
+            ? " would take " + digits(among.getAsDouble(), 3) + " s"
+            : " would not be one")
         + " instead of "
         + digits(free, 3)
         + " s.";
   }
 
-  /** What the second halving says of the loss's law. */
-  private Optional<String> law() {
+  /** Second halving over first, in swings. */
+  private OptionalDouble halvings() {
     if (query.quarter().isEmpty() || counted.find(Figure.SWINGS_TO_HALF).isEmpty()) {
-      return Optional.empty();
+      return OptionalDouble.empty();
     }
     double first = counted.get(Figure.SWINGS_TO_HALF).value();
-    double ratio = (query.quarter().get().value() - first) / first;
-    String begun =
-        "The second halving took " + digits(ratio, 2) + " times as many swings as the first: ";
-    if (ratio < FRICTION_UP_TO) {
-      return Optional.of(
-          begun
-              + "friction of constant size (half as many) has a part in it, which pivotTorqueNm of"
-              + " damping describes.");
-    }
-    return Optional.of(
-        ratio > DRAG_FROM
-            ? begun
-                + "air drag (twice as many) has a part in it, which dragCoefficient of damping"
-                + " describes."
-            : begun + "about what a loss in proportion to speed makes (as many).");
+    return OptionalDouble.of((query.quarter().get().value() - first) / first);
   }
 
-  /** The law's word; empty where a second halving was not counted. */
+  /** The word of the loss's law; empty where a second halving was not counted. */
   Optional<String> lawWord() {
-    return law()
+    OptionalDouble ratio = halvings();
+    if (ratio.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        ratio.getAsDouble() < FRICTION_UP_TO
+            ? "friction"
+            : ratio.getAsDouble() > DRAG_FROM ? "drag" : "linear");
+  }
+
+  private Optional<String> law() {
+    return lawWord()
         .map(
-            text ->
-                text.contains("friction") ? "friction" : text.contains("drag") ? "drag" : "linear");
+            law ->
+                "The second halving took "
+                    + digits(halvings().orElseThrow(), 2)
+                    + " times as many swings as the first: "
+                    + switch (law) {
+                      case "friction" ->
+                          "friction of constant size (half as many) has a part in it, which"
+                              + " pivotTorqueNm of damping describes.";
+                      case "drag" ->
+                          "air drag (twice as many) has a part in it, which dragCoefficient of"
+                              + " damping describes.";
+                      default -> "about what a loss in proportion to speed makes (as many).";
+                    });
   }
 
   /** A figure with half its interval, to the digits that this leaves. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import lodeswing.core.loss.LossLaw;
+import lodeswing.core.recording.DipoleBench;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.suspension.BarPart;
 import lodeswing.core.suspension.Cord;
@@ -245,5 +246,19 @@ class SwingCountTest {
     double deviation = Math.sqrt(2.0 / 3);
     assertEquals(3.182 * deviation / 2, uneven.time().half(), 1e-3);
     assertTrue(even.time().half() < uneven.time().half());
+  }
+
+  /** Without magnets the first swing is that of the formula; among them it is another. */
+  @Test
+  void magnetsChangeTheFirstSwing() {
+    double small = 2 * Math.PI * Math.sqrt(0.42 / GRAVITY);
+    double out = 0.42 * Math.sin(Math.toRadians(10));
+    BenchLayout bare = rig(new Cord(0.42, 0.05));
+    assertEquals(1.0019 * small, MagnetSwing.firstSwing(bare, Along.X, out).orElseThrow(), 1e-4);
+    assertEquals(1.0019 * small, MagnetSwing.firstSwing(bare, Along.Y, out).orElseThrow(), 1e-4);
+    BenchLayout ring = DipoleBench.ring().layout();
+    double among = MagnetSwing.firstSwing(ring, Along.X, out).orElseThrow();
+    assertTrue(Math.abs(among - small) > 0.05 * small, "among magnets " + among);
+    assertTrue(MagnetSwing.firstSwing(bare, Along.X, 1).isEmpty(), "beyond the cord");
   }
 }
