@@ -28,6 +28,35 @@ class ArchitectureTest {
               "org.jspecify.annotations..");
 
   @ArchTest
+  static final ArchRule wordsKnowNothingOfOurs =
+      classes()
+          .that()
+          .resideInAPackage("lodeswing.words..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "lodeswing.words..", "java..", "com.ibm.icu..", "org.jspecify.annotations..");
+
+  @ArchTest
+  static final ArchRule lettersKnowNothingOfOurs =
+      classes()
+          .that()
+          .resideInAPackage("lodeswing.letters..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "lodeswing.letters..", "java..", "com.ibm.icu..", "org.jspecify.annotations..");
+
+  @ArchTest
+  static final ArchRule sheetsKnowNoFormat =
+      noClasses()
+          .that()
+          .resideInAPackage("lodeswing.sheet..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("lodeswing.render..", "org.apache.pdfbox..");
+
+  @ArchTest
   static final ArchRule vectorModuleStaysInItsPackages =
       noClasses()
           .that()
@@ -72,6 +101,8 @@ class ArchitectureTest {
               "lodeswing.analysis..",
               "lodeswing.safety..",
               "lodeswing.figure..",
+              "lodeswing.letters..",
+              "lodeswing.sheet..",
               "lodeswing.render..",
               "lodeswing.job..")
           .should()

@@ -44,11 +44,13 @@ public record PlateMagnet(
       this.pale = pale;
     }
 
-    String letter() {
+    /** The letter of its pole, or the sign of its strength. */
+    public String letter() {
       return letter;
     }
 
-    Mark badge() {
+    /** The shape that the letter stands on. */
+    public Mark badge() {
       return badge;
     }
 

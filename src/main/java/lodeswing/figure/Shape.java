@@ -25,6 +25,20 @@ public sealed interface Shape {
   }
 
   /**
+   * What of some shapes lies within a box; nothing of them beyond it is seen.
+   *
+   * @param box the part of the plane that shows them
+   * @param shapes what is drawn, first drawn first
+   */
+  record Clipped(ViewBox box, List<Shape> shapes) implements Shape {
+
+    /** Copies the list. */
+    public Clipped {
+      shapes = List.copyOf(shapes);
+    }
+  }
+
+  /**
    * An open line through points.
    *
    * @param points the points, two or more

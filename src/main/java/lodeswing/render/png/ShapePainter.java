@@ -43,6 +43,8 @@ final class ShapePainter {
   void paint(Shape shape) {
     if (shape instanceof Shape.Group group) {
       group.shapes().forEach(this::paint);
+    } else if (shape instanceof Shape.Clipped clipped) {
+      clipped(clipped);
     } else if (shape instanceof Shape.Polyline line) {
       polyline(line);
     } else if (shape instanceof Shape.Curve curve) {
@@ -115,6 +117,18 @@ final class ShapePainter {
     run(path, border);
     path.closePath();
     styled(path, polygon.style());
+  }
+
+  private void clipped(Shape.Clipped clipped) {
+    java.awt.Shape before = graphics.getClip();
+    graphics.clip(
+        new Rectangle2D.Double(
+            drawing.pixelX(clipped.box().left()),
+            drawing.pixelY(clipped.box().top()),
+            clipped.box().width() * drawing.scale(),
+            clipped.box().height() * drawing.scale()));
+    clipped.shapes().forEach(this::paint);
+    graphics.setClip(before);
   }
 
   private void curve(Shape.Curve curve) {

@@ -1,5 +1,6 @@
 package lodeswing.render.svg;
 
+import com.ibm.icu.text.Bidi;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.zip.CRC32;
@@ -28,16 +29,25 @@ public final class SvgWriter {
   private static final String FONT = "'DejaVu Sans',Verdana,sans-serif";
   private static final double HALO = 3;
 
+  private static final double MILLIMETRES = 25.4 / 96;
+
   private final Drawing drawing;
+  private final boolean trueSize;
   private final StringBuilder out = new StringBuilder(1 << 15);
 
-  private SvgWriter(Drawing drawing) {
+  private SvgWriter(Drawing drawing, boolean trueSize) {
     this.drawing = drawing;
+    this.trueSize = trueSize;
   }
 
   /** The drawing as the text of an SVG file; to be sent as UTF-8. */
   public static String write(Drawing drawing) {
-    return new SvgWriter(drawing).text();
+    return new SvgWriter(drawing, false).text();
+  }
+
+  /** The same, its size given in millimetres, 96 pixels to the inch: for paper. */
+  public static String printed(Drawing drawing) {
+    return new SvgWriter(drawing, true).text();
   }
 
   private String text() {
@@ -59,8 +69,10 @@ public final class SvgWriter {
   private void head(String id) {
     out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"");
-    number(" width=\"", drawing.nominalWidth());
-    number("\" height=\"", drawing.nominalHeight());
+    number(" width=\"", drawing.nominalWidth() * (trueSize ? MILLIMETRES : 1));
+    out.append(trueSize ? "mm" : "");
+    number("\" height=\"", drawing.nominalHeight() * (trueSize ? MILLIMETRES : 1));
+    out.append(trueSize ? "mm" : "");
     number("\" viewBox=\"0 0 ", drawing.nominalWidth());
     number(" ", drawing.nominalHeight());
     out.append("\" role=\"img\" lang=\"");
@@ -79,6 +91,8 @@ public final class SvgWriter {
   private void shape(Shape shape) {
     if (shape instanceof Shape.Group group) {
       group(group);
+    } else if (shape instanceof Shape.Clipped clipped) {
+      clipped(clipped);
     } else if (shape instanceof Shape.Polyline line) {
       polyline(line);
     } else if (shape instanceof Shape.Curve curve) {
@@ -144,6 +158,25 @@ public final class SvgWriter {
     out.append('\n');
     group.shapes().forEach(this::shape);
     out.append("</g>\n");
+  }
+
+  /** A nested view shows nothing beyond its own box (SVG 1.1, 14.3.3). */
+  private void clipped(Shape.Clipped clipped) {
+    double left = x(clipped.box().left());
+    double top = y(clipped.box().top());
+    double width = clipped.box().width() * drawing.scale();
+    double height = clipped.box().height() * drawing.scale();
+    number("<svg x=\"", left);
+    number("\" y=\"", top);
+    number("\" width=\"", width);
+    number("\" height=\"", height);
+    number("\" viewBox=\"", left);
+    number(" ", top);
+    number(" ", width);
+    number(" ", height);
+    out.append("\">\n");
+    clipped.shapes().forEach(this::shape);
+    out.append("</svg>\n");
   }
 
   private void polyline(Shape.Polyline line) {
@@ -284,7 +317,13 @@ public final class SvgWriter {
     number("\" y=\"", y(text.y()));
     number("\" font-size=\"", text.size());
     out.append("\" fill=\"").append(colour(text.tint())).append('"');
-    if (text.anchor() != Anchor.START) {
+    boolean back = Bidi.getBaseDirection(text.text()) == Bidi.RTL;
+    if (back) {
+      out.append(" direction=\"rtl\"");
+    }
+    // What is read from the right begins at the right.
+    Anchor beginning = back ? Anchor.END : Anchor.START;
+    if (text.anchor() != beginning) {
       out.append(" text-anchor=\"")
           .append(text.anchor() == Anchor.MIDDLE ? "middle" : "end")
           .append('"');

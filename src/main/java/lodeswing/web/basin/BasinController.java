@@ -63,12 +63,13 @@ final class BasinController {
     cost.check(sent.layout(), sent.place());
     if (query.get(GeneralParameters.DRY_RUN)) {
       return Reply.ofJson(form, dryRun.of(sent.layout(), computations.survey(basin), named(basin)))
-          .to(request);
+          .to(request, sent.layout().subject().unstored());
     }
     int status = basins.save(basin) ? 201 : 200;
     return answers.reply(
         request,
         query,
+        basin.layout().subject(),
         computations.survey(basin),
         result ->
             Reply.ofJson(form, answers(basin, result.bytes()).json())
@@ -96,6 +97,7 @@ final class BasinController {
     return answers.replyAsStored(
         request,
         query,
+        basin.layout().subject(),
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->
@@ -111,6 +113,7 @@ final class BasinController {
     return answers.replyAsStored(
         request,
         query,
+        basin.layout().subject(),
         basin,
         asked -> List.of(computations.survey(asked)),
         (asked, result) ->

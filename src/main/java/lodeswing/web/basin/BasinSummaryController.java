@@ -105,6 +105,7 @@ final class BasinSummaryController {
     return answers.replyAsStored(
         request,
         query,
+        basin.layout().subject(),
         asked,
         summary -> List.of(computations.of(summary)),
         (summary, result) ->

@@ -68,6 +68,7 @@ final class LayoutBasinController {
       return answers.reply(
           request,
           query,
+          basin.layout().subject(),
           computations.preview(basin, size.width(), size.height()),
           result ->
               replies.preview(form, basin, size, result.bytes(), query).cache(CachePolicy.SHORT));
@@ -75,6 +76,7 @@ final class LayoutBasinController {
     return answers.reply(
         request,
         query,
+        basin.layout().subject(),
         computations.survey(basin),
         result -> document(form, basin, result.bytes()).cache(CachePolicy.SHORT));
   }

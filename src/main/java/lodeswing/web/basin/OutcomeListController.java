@@ -79,13 +79,14 @@ final class OutcomeListController {
       Map<String, Object> count = Map.of("releases", (double) list.count());
       return Reply.ofJson(
               Representation.JSON, dryRun.of(list.layout(), computations.of(list), count))
-          .to(request);
+          .to(request, list.layout().subject().unstored());
     }
     computations.save(list);
     String url = "/v1/outcomes/" + list.listId();
     return answers.reply(
         request,
         query,
+        list.layout().subject(),
         computations.of(list),
         result -> reply(form, list, result.bytes(), query).readAt(url));
   }
@@ -104,6 +105,7 @@ final class OutcomeListController {
     return answers.replyAsStored(
         request,
         query,
+        list.layout().subject(),
         list,
         asked -> List.of(computations.of(asked)),
         (asked, result) -> reply(form, asked, result.bytes(), query).cache(CachePolicy.IMMUTABLE));

@@ -107,11 +107,12 @@ public final class ColumnTable {
   /**
    * Reads a table.
    *
+   * @param text with or without a byte-order mark, which spreadsheets write
    * @throws ProblemException {@code malformed-body}, {@code too-costly}, or {@code invalid-request}
    *     with every fault
    */
   public static Read read(String text, Form form) {
-    String[] lines = text.split("\r\n|\n|\r", -1);
+    String[] lines = (text.startsWith("\uFEFF") ? text.substring(1) : text).split("\r\n|\n|\r", -1);
     var table = new ColumnTable(form, lines[0]);
     if (!table.columns.keySet().containsAll(form.required().keySet())) {
       throw malformed(
@@ -142,8 +143,7 @@ public final class ColumnTable {
 
   private static String decoded(byte[] bytes) {
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
       throw malformed("The table is not text in UTF-8.");
     }

@@ -89,6 +89,7 @@ final class CheckController {
     return answers.reply(
         request,
         query,
+        layout.subject(),
         computations.of(check, LayoutPlace.ADDRESS),
         result -> new CheckAnswers(check, result.bytes()).in(form, query).cache(CachePolicy.SHORT));
   }

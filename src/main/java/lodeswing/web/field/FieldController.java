@@ -123,11 +123,12 @@ final class FieldController {
     Representation form = Negotiation.chooseForCell(request, query, POINT_FORMS, value);
     PlateField plate = PlateField.of(bench(asked.layout()));
     query.find(AT_Z).ifPresent(z -> checkHeight(plate, z, "z"));
+    layouts.save(asked.layout());
     return PointAnswers.of(
             asked.layout(), plate, query.get(AT_X), query.get(AT_Y), query.find(AT_Z))
         .in(form, query, query.find(value).orElse("magnitude"))
         .cache(CachePolicy.SHORT)
-        .to(request);
+        .to(request, asked.layout().subject());
   }
 
   @GetMapping("/v1/layouts/{layoutId}/field/map")
@@ -217,6 +218,7 @@ final class FieldController {
     return answers.reply(
         request,
         query,
+        field.layout().subject(),
         computations.of(field),
         result ->
             new SpotAnswers(
@@ -307,6 +309,7 @@ final class FieldController {
     return answers.reply(
         request,
         query,
+        field.layout().subject(),
         computations.of(field),
         result -> writer.apply(StoredField.read(result.bytes())).cache(CachePolicy.SHORT));
   }

@@ -77,7 +77,15 @@ final class SpotAnswers {
             frame,
             ShownSpot.of(stored.spots(), inPlane),
             inPlane,
-            sentence());
+            sentence() + marked());
+  }
+
+  /** Which of the spots that the sentence counts are in the picture. */
+  private String marked() {
+    int count = (inPlane ? found.inPlane() : found.whole()).size();
+    return " Marked here: "
+        + count
+        + (inPlane ? " of the part in the plane." : " of the whole field.");
   }
 
   private String sentence() {

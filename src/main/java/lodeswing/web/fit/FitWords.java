@@ -66,7 +66,10 @@ final class FitWords {
       case WHOLE -> "the whole recording is followed";
       case HORIZON ->
           "beyond, the fitted path is too uncertain to be told from others, as chaotic paths are";
-      case DISAGREES -> "beyond, no such rig follows what was recorded";
+      case DISAGREES ->
+          stored.used() < request.recording().count()
+              ? "beyond, no such rig follows what was recorded"
+              : "but no such rig comes as close as a recording of it would";
       case WORK -> "ended there since as much was computed as may be";
     };
   }
@@ -96,6 +99,11 @@ final class FitWords {
     }
     notes.add(
         "Intervals are of 95 %, for noise without memory and a rig that the model describes.");
+    if (request.layout().layout().magnetCount() > 0) {
+      notes.add(
+          "Among magnets some come out too narrow: of 20 recordings of a trial's, 150 of 180 held"
+              + " the truth.");
+    }
     return notes;
   }
 

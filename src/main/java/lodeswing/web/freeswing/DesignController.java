@@ -84,6 +84,6 @@ final class DesignController {
     return new DesignAnswers(layout, ratio, designs, self)
         .in(form, query)
         .cache(CachePolicy.SHORT)
-        .to(request);
+        .to(request, layout.subject());
   }
 }

@@ -96,6 +96,7 @@ final class FreeSwingController {
     return answers.reply(
         request,
         query,
+        asked.layout().subject(),
         computations.of(swing, LayoutPlace.ADDRESS),
         result ->
             new FreeSwingAnswers(swing, result.bytes()).in(form, query).cache(CachePolicy.SHORT));

@@ -37,6 +37,9 @@ final class EstimateAnswers {
   /** Above the remanence of every material on sale [T]: the trade's highest grade ends at 1.52. */
   private static final double BEYOND_ALL = 1.55;
 
+  /** No magnet that is sold has more [T]: common practice. */
+  private static final double STRONGEST = 1.6;
+
   private final EstimateQuery asked;
   private final Optional<RemanenceEstimate> estimate;
 
@@ -117,7 +120,9 @@ final class EstimateAnswers {
     List<Grade> fitting = grades();
     String fits =
         fitting.isEmpty()
-            ? "no grade that is known here fits"
+            ? range.low() > STRONGEST
+                ? "no magnet is that strong: look at the readings and their units"
+                : "no grade that is known here fits"
             : found.leastOnly()
                 ? "every stronger grade may fit too, the nearest is " + fitting.get(0).code()
                 : "the nearest grade is " + fitting.get(0).code();

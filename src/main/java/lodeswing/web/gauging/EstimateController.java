@@ -8,6 +8,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
@@ -33,6 +34,6 @@ final class EstimateController {
     return EstimateAnswers.of(EstimateQuery.of(query))
         .in(form, query)
         .cache(CachePolicy.SHORT)
-        .to(request);
+        .to(request, Subject.NONE);
   }
 }

@@ -98,21 +98,22 @@ class EstimateOperations {
   @Bean
   OperationDescription describeGetMagnetEstimate() {
     return new OperationDescription(
-        "getMagnetEstimate",
-        "Magnet estimates",
-        "Tell a magnet's remanence from what a bench can measure",
-        "Any of: the pull off thick steel (pullN, with or without a spacer), the pull between two"
-            + " equal magnets (pairPullN with distanceMm), the distance at which one just lifts its"
-            + " equal (liftDistanceMm), a field reading on the axis (fieldMicrotesla with"
-            + " sensorDistanceMm). Each is solved by the exact field of a disc, ring or block;"
-            + " several are combined; a pull at contact tells the least remanence only. The range"
-            + " comes from the uncertainties, of which each has a stated usual value. compass tells"
-            + " which pole a face is, also alone. "
-            + EstimateAnswers.CAUTION,
-        Stream.of(sizes(), pulls(), lifts(), fields(), rest()).flatMap(List::stream).toList(),
-        Optional.empty(),
-        List.of(new AnswerText(200, "The estimate.", DOCUMENT, EstimateController.OFFERED)),
-        List.of());
+            "getMagnetEstimate",
+            "Magnet estimates",
+            "Tell a magnet's remanence from what a bench can measure",
+            "Any of: the pull off thick steel (pullN, with or without a spacer), the pull between two"
+                + " equal magnets (pairPullN with distanceMm), the distance at which one just lifts its"
+                + " equal (liftDistanceMm), a field reading on the axis (fieldMicrotesla with"
+                + " sensorDistanceMm). Each is solved by the exact field of a disc, ring or block;"
+                + " several are combined; a pull at contact tells the least remanence only. The range"
+                + " comes from the uncertainties, of which each has a stated usual value. compass tells"
+                + " which pole a face is, also alone. "
+                + EstimateAnswers.CAUTION,
+            Stream.of(sizes(), pulls(), lifts(), fields(), rest()).flatMap(List::stream).toList(),
+            Optional.empty(),
+            List.of(new AnswerText(200, "The estimate.", DOCUMENT, EstimateController.OFFERED)),
+            List.of())
+        .ofNoLayout();
   }
 
   private static List<ParameterText> sizes() {

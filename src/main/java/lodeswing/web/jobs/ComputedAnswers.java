@@ -18,6 +18,7 @@ import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
+import lodeswing.web.representation.Subject;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
@@ -43,12 +44,14 @@ public final class ComputedAnswers {
   /**
    * The answer to a request: what {@code ready} makes of the result, or 202 with a job.
    *
+   * @param subject what the answer is about
    * @param ready makes the answer; Cache-Status is added to it
    * @throws ProblemException {@code service-busy}, or whatever the work threw
    */
   public ResponseEntity<byte[]> reply(
       HttpServletRequest request,
       QueryParameters query,
+      Subject subject,
       Computation computation,
       Function<StoredResult, Reply> ready) {
     WaitPreference preference = WaitPreference.of(request, query, limits);
@@ -56,26 +59,27 @@ public final class ComputedAnswers {
     Reply reply =
         answer instanceof Answer.Ready result
             ? ready.apply(result.result()).source(result.source())
-            : Pending.reply(request, (Answer.Pending) answer, clock, json);
+            : Pending.reply(request, (Answer.Pending) answer, clock, json).about(subject.untold());
     Optional<String> applied = preference.applied(answer instanceof Answer.Pending);
     return applied
         .map(confirmed -> reply.header("Preference-Applied", confirmed))
         .orElse(reply)
-        .to(request);
+        .to(request, subject);
   }
 
   /** The answer to a request for a result by its id; nothing where it is not kept. */
   public Optional<ResponseEntity<byte[]>> find(
-      HttpServletRequest request, String id, Function<StoredResult, Reply> ready) {
+      HttpServletRequest request, Subject subject, String id, Function<StoredResult, Reply> ready) {
     return computations
         .find(id)
-        .map(found -> ready.apply(found.result()).source(found.source()).to(request));
+        .map(found -> ready.apply(found.result()).source(found.source()).to(request, subject));
   }
 
   /**
    * The answer to a request that was looked up by its id: an older revision's results where all of
    * them are kept, with a link to today's, or else today's.
    *
+   * @param subject what the answer is about
    * @param asked as it was stored
    * @param needed the computations that the answer is made of; the first one's result is handed on
    * @param ready makes the answer
@@ -83,6 +87,7 @@ public final class ComputedAnswers {
   public <R extends Revised<R>> ResponseEntity<byte[]> replyAsStored(
       HttpServletRequest request,
       QueryParameters query,
+      Subject subject,
       R asked,
       Function<R, List<Computation>> needed,
       BiFunction<R, StoredResult, Reply> ready) {
@@ -92,6 +97,7 @@ public final class ComputedAnswers {
     return reply(
         request,
         query,
+        subject,
         needed.apply(used).get(0),
         result -> {
           Reply reply = ready.apply(used, result);

@@ -15,6 +15,7 @@ import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
@@ -92,6 +93,6 @@ final class JobController {
     return (job.state().ended()
             ? reply
             : reply.header("Retry-After", Pending.retryAfter(job, clock)))
-        .to(request);
+        .to(request, Subject.NONE);
   }
 }

@@ -18,18 +18,11 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.representation.Subject;
 
 /** What is answered about layouts: the documents and their schemas. */
 final class LayoutAnswers {
   private static final Shape ANY_TEXT = new TextShape(10_000);
-
-  private static final ObjectShape WARNING =
-      ObjectShape.named("LayoutWarning", "Something that was probably not meant.")
-          .open()
-          .required("code", ANY_TEXT, "Word for programs.")
-          .required("detail", ANY_TEXT, "One sentence with the figure.")
-          .required("pointer", ANY_TEXT, "JSON Pointer of the member.")
-          .build();
 
   /** About a layout. */
   static final ObjectShape SUMMARY = summary("LayoutSummary", "A layout in short.").build();
@@ -55,6 +48,10 @@ final class LayoutAnswers {
                       .required("description", ANY_TEXT, "What it shows.")
                       .required("model", ChoiceShape.of("bench", "textbook"), "The model.")
                       .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
+                      .optional(
+                          Subject.WARNINGS,
+                          new ListShape(LayoutWarning.SHAPE, 0, 100),
+                          "The limits that it passes.")
                       .build(),
                   0,
                   100),
@@ -71,7 +68,10 @@ final class LayoutAnswers {
         .required("model", ChoiceShape.of("bench", "textbook"), "The model.")
         .required("units", new MapShape(ANY_TEXT, 20, 40), "The units of its answers by quantity.")
         .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
-        .required("warnings", new ListShape(WARNING, 0, 100_000), "What was probably not meant.")
+        .required(
+            Subject.WARNINGS,
+            new ListShape(LayoutWarning.SHAPE, 0, 100_000),
+            "What was probably not meant.")
         .optional(
             "dryRun", new FlagShape(), "True where nothing was stored because of dry-run=true.")
         .optional(
@@ -87,7 +87,7 @@ final class LayoutAnswers {
                 + " map, as other dry runs tell their work; storing it costs nothing.");
   }
 
-  /** In short. */
+  /** In short, without the warnings, which every answer is told. */
   static Map<String, Object> summaryOf(LayoutDocument document) {
     var members = new LinkedHashMap<String, Object>();
     members.put("layoutId", document.layoutId());
@@ -95,15 +95,6 @@ final class LayoutAnswers {
     members.put("model", document.model());
     members.put("units", texts(document.units()));
     members.put("links", links(document.layoutId()));
-    var warnings = new ArrayList<Body>();
-    for (LayoutWarning warning : document.warnings()) {
-      var about = new LinkedHashMap<String, Object>();
-      about.put("code", warning.code());
-      about.put("detail", warning.detail());
-      about.put("pointer", warning.pointer());
-      warnings.add(Body.of(about));
-    }
-    members.put("warnings", List.copyOf(warnings));
     return members;
   }
 
@@ -127,6 +118,9 @@ final class LayoutAnswers {
       about.put("model", document.model());
       Body links = links(document.layoutId());
       about.put("links", links.with("thumbnail", links.text("plate")));
+      if (!document.cautions().isEmpty()) {
+        about.put(Subject.WARNINGS, document.cautions().stream().map(LayoutWarning::body).toList());
+      }
       entries.add(Body.of(about));
     }
     var members = new LinkedHashMap<String, Object>();
@@ -169,6 +163,7 @@ final class LayoutAnswers {
     links.put("variant", self + "/variant");
     links.put("plate", self + "/plate");
     links.put("check", self + "/check");
+    links.put("safetyNotes", self + "/safety-notes");
     links.put("restPoints", self + "/rest-points");
     links.put("outcome", self + "/outcome");
     links.put("outcomes", self + "/outcomes");

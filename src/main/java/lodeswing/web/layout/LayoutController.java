@@ -12,6 +12,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import lodeswing.web.representation.TableDialect;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -51,13 +52,14 @@ final class LayoutController {
       answer.put("preparingWork", work);
       answer.put(
           "costReleases", (double) new WorkCost(document.layout(), false, work).restPoints());
-      return Reply.ofJson(form, LayoutAnswers.json(answer)).to(request);
+      return Reply.ofJson(form, LayoutAnswers.json(answer))
+          .to(request, document.itself().unstored());
     }
     boolean created = layouts.save(document);
     return Reply.ofJson(form, LayoutAnswers.json(answer))
         .status(created ? 201 : 200)
         .location("/v1/layouts/" + document.layoutId())
-        .to(request);
+        .to(request, document.itself());
   }
 
   @GetMapping("/v1/layouts/{layoutId}")
@@ -67,7 +69,7 @@ final class LayoutController {
     LayoutDocument document = layouts.get(layoutId);
     return Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.fullOf(document)))
         .cache(CachePolicy.SHORT)
-        .to(request);
+        .to(request, document.itself());
   }
 
   @GetMapping("/v1/layouts/{layoutId}/variant")
@@ -90,7 +92,7 @@ final class LayoutController {
           case TEXT -> Reply.ofLines(samples.all().stream().map(Sample::name).toList());
           default -> Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.samplesOf(samples)));
         };
-    return reply.cache(CachePolicy.SHORT).to(request);
+    return reply.cache(CachePolicy.SHORT).to(request, Subject.NONE);
   }
 
   @GetMapping("/v1/sample-layouts/{name}")
@@ -106,6 +108,6 @@ final class LayoutController {
         form == Representation.TEXT
             ? Reply.ofWords(document.layoutId())
             : Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.summaryOf(document)));
-    return reply.cache(CachePolicy.SHORT).to(request);
+    return reply.cache(CachePolicy.SHORT).to(request, document.itself());
   }
 }

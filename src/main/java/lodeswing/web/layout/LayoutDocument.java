@@ -1,14 +1,17 @@
 package lodeswing.web.layout;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.core.rig.Layout;
 import lodeswing.job.ComputationKey;
+import lodeswing.safety.Exceeded;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Subject;
 
 /**
  * A layout that was read, checked and mapped.
@@ -22,6 +25,8 @@ import lodeswing.web.problem.ProblemException;
  * @param labels the label of each magnet, in the layout's order
  * @param title the title
  * @param warnings what is odd about it
+ * @param told the same, with the limits that its magnets pass
+ * @param cautions these limits alone, their pointers leading into the canonical form
  * @param canonical the canonical form
  */
 public record LayoutDocument(
@@ -31,6 +36,8 @@ public record LayoutDocument(
     List<Optional<String>> labels,
     Optional<String> title,
     List<LayoutWarning> warnings,
+    List<LayoutWarning> told,
+    List<LayoutWarning> cautions,
     Body canonical) {
 
   private static final String[] WITHOUT_MOTION = {
@@ -42,6 +49,8 @@ public record LayoutDocument(
   public LayoutDocument {
     labels = List.copyOf(labels);
     warnings = List.copyOf(warnings);
+    told = List.copyOf(told);
+    cautions = List.copyOf(cautions);
   }
 
   /**
@@ -77,6 +86,9 @@ public record LayoutDocument(
     Body canonical = form.body();
     var mapper = new LayoutMapper(form);
     Layout layout = mapper.map();
+    List<Exceeded> passed = Exceeded.of(layout);
+    List<LayoutWarning> told = new ArrayList<>(mapper.warnings());
+    told.addAll(LayoutCautions.of(passed, form.places()::magnet));
     return new LayoutDocument(
         "lay-" + ComputationKey.digest(canonical.toJson()),
         ComputationKey.digest(motionOf(canonical).toJson()),
@@ -84,6 +96,8 @@ public record LayoutDocument(
         canonical.objects("magnets").stream().map(m -> m.findText("label")).toList(),
         canonical.findText("title"),
         mapper.warnings(),
+        told,
+        LayoutCautions.of(passed, index -> "/magnets/" + index),
         canonical);
   }
 
@@ -99,6 +113,29 @@ public record LayoutDocument(
         .map(magnet -> model().equals("bench") ? MagnetMapper.mass(magnet) : NO_MASS)
         .map(mass -> mass.map(OptionalDouble::of).orElseGet(OptionalDouble::empty))
         .toList();
+  }
+
+  /** Mass of the bob's magnet [kg]: weighed, or from size and grade. */
+  public OptionalDouble bobMagnetMass() {
+    return canonical.findObject("bobMagnet").flatMap(MagnetMapper::mass).stream()
+        .mapToDouble(mass -> mass)
+        .findFirst();
+  }
+
+  /** What every answer about it says of it: the limits that it passes, and its safety notes. */
+  public Subject subject() {
+    return new Subject(
+        cautions.isEmpty() ? Optional.empty() : Optional.of(LayoutWarning.json(cautions)), notes());
+  }
+
+  /** The same for the layout's own documents, which tell everything that is odd about it. */
+  Subject itself() {
+    return new Subject(Optional.of(LayoutWarning.json(told)), notes());
+  }
+
+  private Optional<Subject.Notes> notes() {
+    String title = cautions.isEmpty() ? "Safety notes" : "Safety notes: a limit is passed";
+    return Optional.of(new Subject.Notes("/v1/layouts/" + layoutId + "/safety-notes", title));
   }
 
   /** The word of its model: {@code bench} or {@code textbook}. */

@@ -103,15 +103,17 @@ class LayoutOperations {
   @Bean
   OperationDescription describeListSampleLayouts() {
     return new OperationDescription(
-        "listSampleLayouts",
-        TAG,
-        "List the built-in layouts",
-        "Layouts to start from, each with its id; as a table, or as text a name a line.",
-        List.of(),
-        Optional.empty(),
-        List.of(
-            new AnswerText(200, "The samples.", LayoutAnswers.SAMPLES, LayoutController.SAMPLES)),
-        List.of());
+            "listSampleLayouts",
+            TAG,
+            "List the built-in layouts",
+            "Layouts to start from, each with its id; as a table, or as text a name a line.",
+            List.of(),
+            Optional.empty(),
+            List.of(
+                new AnswerText(
+                    200, "The samples.", LayoutAnswers.SAMPLES, LayoutController.SAMPLES)),
+            List.of())
+        .ofNoLayout();
   }
 
   @Bean

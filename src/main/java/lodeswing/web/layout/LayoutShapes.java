@@ -22,7 +22,7 @@ public final class LayoutShapes {
   public static final int TITLE_CHARACTERS = 120;
 
   /** Longest label of a magnet. */
-  public static final int LABEL_CHARACTERS = 40;
+  public static final int LABEL_CHARACTERS = 60;
 
   /** Most magnets on one plate, those of patterns included. */
   public static final int MOST_MAGNETS = 200;

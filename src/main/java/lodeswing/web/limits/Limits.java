@@ -34,6 +34,9 @@ public record Limits(
         int previewPixels,
     @Stated(unit = "pixel", meaning = "most pixels of a glow picture") @DefaultValue("2000000")
         int glowPixels,
+    @Stated(unit = "page", meaning = "most pages that a plate in true scale may take")
+        @DefaultValue("64")
+        int sheetPages,
     @Stated(unit = "s", meaning = "longest play of an animation") @DefaultValue("60")
         int animationS,
     @Stated(unit = "frame", meaning = "most frames of an animation as GIF") @DefaultValue("600")
@@ -149,6 +152,7 @@ public record Limits(
       followedS,
       previewPixels,
       glowPixels,
+      sheetPages,
       animationS,
       gifFrames,
       releases,

@@ -14,6 +14,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
@@ -82,7 +83,7 @@ final class LimitsController {
             .toList();
     return Reply.ofJson(form, json.writeValueAsBytes(new LimitList(lines)))
         .cache(CachePolicy.REVALIDATE)
-        .to(request);
+        .to(request, Subject.NONE);
   }
 
   private LimitLine line(RecordComponent component) {

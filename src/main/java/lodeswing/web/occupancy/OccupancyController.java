@@ -91,6 +91,7 @@ final class OccupancyController {
     return answers.reply(
         request,
         query,
+        asked.layout().subject(),
         computations.of(occupancy, LayoutPlace.ADDRESS),
         result ->
             new OccupancyAnswers(occupancy, result.bytes())

@@ -1,12 +1,9 @@
 package lodeswing.web.odds;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import lodeswing.web.body.Body;
-import lodeswing.web.body.NumberShape;
-import lodeswing.web.hand.HandByAddress;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutQuery;
@@ -37,36 +34,11 @@ final class LayoutOddsController {
           Representation.SVG,
           Representation.PNG);
 
-  private static final Parameter<Double> WIDTH =
-      number("width", OddsShapes.WIDTH).orElse(OddsShapes.USUAL_WIDTH);
-  private static final Parameter<String> INTERVAL =
-      Parameter.oneOf("interval", OddsShapes.INTERVAL.words().toArray(String[]::new))
-          .orElse(OddsShapes.USUAL_INTERVAL);
-  private static final Parameter<Integer> SEED =
-      Parameter.integer("seed", 0, Integer.MAX_VALUE).orElse((int) OddsShapes.USUAL_SEED);
-  private static final Parameter<Boolean> PARTS = Parameter.flag("parts").orElse(false);
-  private static final Parameter<Integer> RIGS =
-      Parameter.integer("rigs", (int) OddsShapes.RIGS.least(), OddsShapes.MOST_RIGS)
-          .orElse((int) OddsShapes.USUAL_RIGS);
-
-  private static final Parameter<?>[] KNOWN = {
-    HandByAddress.X,
-    HandByAddress.Y,
-    HandByAddress.VX,
-    HandByAddress.VY,
-    HandByAddress.KIND,
-    HandByAddress.SPREAD,
-    HandByAddress.INNER,
-    HandByAddress.PUSH,
-    WIDTH,
-    INTERVAL,
-    SEED,
-    PARTS,
-    RIGS,
-    DrawnReply.PIXELS,
-    OddsReplies.VALUE,
-    OddsReplies.OUTCOME
-  };
+  private static final Parameter<?>[] KNOWN =
+      Stream.concat(
+              OddsByAddress.all().stream(),
+              Stream.of(DrawnReply.PIXELS, OddsReplies.VALUE, OddsReplies.OUTCOME))
+          .toArray(Parameter<?>[]::new);
 
   private final LayoutStore layouts;
   private final PostedRequests<OddsRequest> odds;
@@ -90,16 +62,12 @@ final class LayoutOddsController {
     this.limits = limits;
   }
 
-  private static Parameter<Double> number(String name, NumberShape shape) {
-    return Parameter.number(name, shape.least(), shape.most());
-  }
-
   @GetMapping("/v1/layouts/{layoutId}/odds")
   ResponseEntity<byte[]> getLayoutOdds(@PathVariable String layoutId, HttpServletRequest request) {
     LayoutQuery read = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = read.parameters();
     Representation form = Negotiation.chooseForCell(request, query, OFFERED, OddsReplies.VALUE);
-    Body sent = body(query);
+    Body sent = OddsByAddress.body(query);
     OddsRequest asked = OddsRequest.of(read.layout(), sent);
     new OddsReview(asked, LayoutPlace.ADDRESS).check(sent, limits);
     cost.check(read.layout(), LayoutPlace.ADDRESS);
@@ -110,17 +78,5 @@ final class LayoutOddsController {
         asked,
         computations.of(asked, LayoutPlace.ADDRESS),
         OddsReplies.writer(form, query));
-  }
-
-  private static Body body(QueryParameters query) {
-    Map<String, Object> members = new LinkedHashMap<>();
-    members.put("release", HandByAddress.release(query));
-    members.put("spread", HandByAddress.spread(query));
-    members.put("parts", query.get(PARTS));
-    members.put("width", query.get(WIDTH));
-    members.put("interval", query.get(INTERVAL));
-    members.put("seed", (double) query.get(SEED));
-    members.put("rigs", (double) query.get(RIGS));
-    return Body.of(members);
   }
 }

@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lodeswing.web.body.Body;
-import lodeswing.web.body.ChoiceShape;
-import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.TextShape;
-import lodeswing.web.hand.HandShapes;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -132,42 +129,7 @@ class OddsOperations {
   OperationDescription describeGetLayoutOdds() {
     List<ParameterText> all = new ArrayList<>();
     all.add(SharedTexts.layoutId(samples.get(SAMPLE).document().layoutId()));
-    all.add(ParameterText.needed("x", HandShapes.PLACE, "Where the hand means to let go.", "-70"));
-    all.add(ParameterText.needed("y", HandShapes.PLACE, "Where the hand means to let go.", "30"));
-    all.add(
-        ParameterText.needed(
-            "spreadMm",
-            HandShapes.SIZE,
-            "Standard deviation along either axis, or the (outer) radius of a disc or ring; in a"
-                + " textbook layout in its own unit of length.",
-            "3"));
-    all.add(ParameterText.optional("vx", HandShapes.SPEED, "The push that it means along x.", "0"));
-    all.add(ParameterText.optional("vy", HandShapes.SPEED, "The push that it means along y.", "0"));
-    all.add(
-        ParameterText.optional(
-            "kind", ChoiceShape.of("gaussian", "disc", "ring"), "How it wanders.", "gaussian"));
-    all.add(ParameterText.optional("innerMm", HandShapes.SIZE, "Inner radius of a ring.", "0"));
-    all.add(
-        ParameterText.optional(
-            "spreadMmPerS",
-            HandShapes.SPEED_SIZE,
-            "Standard deviation of the push along either axis.",
-            "0"));
-    all.add(
-        ParameterText.optional(
-            "width", OddsShapes.WIDTH, "How long intervals may be at most.", "0.02"));
-    all.add(ParameterText.optional("interval", OddsShapes.INTERVAL, "Whose intervals.", "wilson"));
-    all.add(
-        ParameterText.optional(
-            "seed", OddsShapes.SEED, "Seed of the tries and of the parts.", "1"));
-    all.add(
-        ParameterText.optional(
-            "parts",
-            new FlagShape(),
-            "true: vary the parts too, by the layout's tolerances, which may be given as"
-                + " tolerances.gapMm and so on.",
-            "false"));
-    all.add(ParameterText.optional("rigs", OddsShapes.RIGS, "How many rigs are built anew.", "16"));
+    all.addAll(OddsByAddress.texts());
     all.add(SharedTexts.pixels(DrawnReply.USUAL_WIDTH));
     all.add(value());
     all.add(outcome());

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
@@ -16,9 +17,11 @@ import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -30,6 +33,7 @@ import lodeswing.web.body.SchemaComponents;
 import lodeswing.web.body.Shape;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;
@@ -76,7 +80,11 @@ final class ApiDocument implements OpenApiCustomizer {
                     + "Words in a text answer (format=text) keep to one line that no spreadsheet"
                     + " splits or runs: separators become dashes, double quotes apostrophes, and"
                     + " what begins with = + - @ gets an apostrophe before it, as in CSV. JSON holds"
-                    + " them as they were sent. Figures are bare numbers."));
+                    + " them as they were sent. Figures are bare numbers.\n\n"
+                    + "Every document about a layout whose magnets pass a limit has the member"
+                    + " warnings, and every answer about a layout, in whatever form, links to the"
+                    + " layout's safety notes (Link, rel=\"describedby\"). No request switches"
+                    + " either off."));
     api.setServers(List.of(new Server().url("/").description("The service itself.")));
     Optional.ofNullable(api.getPaths()).ifPresent(paths -> paths.remove("/error"));
     var components = new SchemaComponents();
@@ -94,9 +102,40 @@ final class ApiDocument implements OpenApiCustomizer {
                 problems(operation, statuses(about, method == PathItem.HttpMethod.GET));
               });
     }
+    warned(components, described.values());
     api.setTags(tags.stream().map(name -> new Tag().name(name)).toList());
     components.schemas().forEach((name, schema) -> api.schema(name, schema(schema)));
     api.schema("Problem", schema(problemSchema()));
+  }
+
+  /** Documents about layouts may have warnings; the layouts' own say so themselves. */
+  private static void warned(
+      SchemaComponents components, Collection<OperationDescription> operations) {
+    Map<String, Object> warnings =
+        Map.of(
+            "type",
+            "array",
+            "items",
+            Map.of("$ref", "#/components/schemas/LayoutWarning"),
+            "description",
+            "The limits that the layout's magnets pass; left out where they pass none. Pointers lead"
+                + " into the canonical layout.");
+    operations.stream()
+        .filter(OperationDescription::ofLayout)
+        .flatMap(operation -> operation.answers().stream())
+        .filter(answer -> answer.status() != PENDING)
+        .flatMap(answer -> answer.shapes().stream())
+        .map(shape -> components.schemas().get(shape.name()))
+        .filter(Objects::nonNull)
+        .map(schema -> schema.get("properties"))
+        .forEach(
+            properties -> {
+              if (properties instanceof Map<?, ?>) {
+                @SuppressWarnings("unchecked") // a schema's properties go by their names
+                Map<String, Object> members = (Map<String, Object>) properties;
+                members.putIfAbsent(Subject.WARNINGS, warnings);
+              }
+            });
   }
 
   private static void describe(
@@ -123,7 +162,17 @@ final class ApiDocument implements OpenApiCustomizer {
     about.request().ifPresent(request -> operation.setRequestBody(body(request, components)));
     var responses = new ApiResponses();
     for (OperationDescription.AnswerText answer : about.answers()) {
-      responses.addApiResponse(String.valueOf(answer.status()), answer(answer, components));
+      ApiResponse response = answer(answer, components);
+      if (about.ofLayout()) {
+        response.addHeaderObject(
+            "Link",
+            new Header()
+                .description(
+                    "The layout's safety notes, rel=\"describedby\"; a title that says where a limit"
+                        + " is passed.")
+                .schema(schema(Map.of("type", "string"))));
+      }
+      responses.addApiResponse(String.valueOf(answer.status()), response);
     }
     operation.setResponses(responses);
   }
@@ -163,9 +212,9 @@ final class ApiDocument implements OpenApiCustomizer {
             List.of("inline", "status")),
         general(
             GeneralParameters.LANG.name(),
-            "Language of texts and notes, as a tag such as en; goes before Accept-Language. English is"
-                + " all there is now: whatever is asked for, texts are English, and Content-Language"
-                + " says en.",
+            "Language of texts and notes, as a tag such as en; goes before Accept-Language. Safety"
+                + " notes come in English, German and Spanish, all else in English; Content-Language"
+                + " says which.",
             List.of()),
         general(
             GeneralParameters.DECIMAL.name(),

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.webmvc.api.OpenApiWebMvcResource;
 import org.springframework.core.MethodParameter;
@@ -43,7 +44,8 @@ final class ApiDocumentReply implements ResponseBodyAdvice<byte[]> {
     HttpServletRequest read = asked.getServletRequest();
     Representation form =
         read.getRequestURI().endsWith(".yaml") ? Representation.YAML : Representation.JSON;
-    ResponseEntity<byte[]> reply = Reply.of(form, body).cache(CachePolicy.REVALIDATE).to(read);
+    ResponseEntity<byte[]> reply =
+        Reply.of(form, body).cache(CachePolicy.REVALIDATE).to(read, Subject.NONE);
     response.setStatusCode(reply.getStatusCode());
     response.getHeaders().putAll(reply.getHeaders());
     return reply.getBody();

@@ -21,6 +21,8 @@ import lodeswing.web.representation.Representation;
  * @param problems the statuses of the problems it can answer with
  * @param keepable whether others may keep what it reads, so that its parts can be asked for (RFC
  *     9110, section 14)
+ * @param ofLayout whether it answers for a layout, so that its documents carry the layout's
+ *     warnings and all its answers link to the safety notes
  */
 public record OperationDescription(
     String operationId,
@@ -31,9 +33,10 @@ public record OperationDescription(
     Optional<RequestText> request,
     List<AnswerText> answers,
     List<Integer> problems,
-    boolean keepable) {
+    boolean keepable,
+    boolean ofLayout) {
 
-  /** An operation; what it reads, if it reads, may be kept. */
+  /** An operation that answers for a layout; what it reads, if it reads, may be kept. */
   public OperationDescription(
       String operationId,
       String tag,
@@ -43,7 +46,8 @@ public record OperationDescription(
       Optional<RequestText> request,
       List<AnswerText> answers,
       List<Integer> problems) {
-    this(operationId, tag, summary, description, parameters, request, answers, problems, true);
+    this(
+        operationId, tag, summary, description, parameters, request, answers, problems, true, true);
   }
 
   public OperationDescription {
@@ -54,8 +58,26 @@ public record OperationDescription(
 
   /** The same operation, whose answer holds for the moment only. */
   public OperationDescription ofTheMoment() {
+    return with(false, ofLayout);
+  }
+
+  /** The same operation, which answers for no layout. */
+  public OperationDescription ofNoLayout() {
+    return with(keepable, false);
+  }
+
+  private OperationDescription with(boolean keeping, boolean layout) {
     return new OperationDescription(
-        operationId, tag, summary, description, parameters, request, answers, problems, false);
+        operationId,
+        tag,
+        summary,
+        description,
+        parameters,
+        request,
+        answers,
+        problems,
+        keeping,
+        layout);
   }
 
   /**

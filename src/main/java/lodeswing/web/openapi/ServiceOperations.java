@@ -98,30 +98,32 @@ class ServiceOperations {
             Optional.empty(),
             List.of(ok(PendingAnswer.JOB, DOCUMENT)),
             List.of(404, 412))
-        .ofTheMoment();
+        .ofTheMoment()
+        .ofNoLayout();
   }
 
   @Bean
   OperationDescription describeCancelJob() {
     return new OperationDescription(
-        "cancelJob",
-        TAG,
-        "Cancel a job",
-        "Ends a computation that has not ended: nothing of it is kept, whoever waits for it gets the"
-            + " problem job-cancelled, and asking again computes it anew. Answers the job as it"
-            + " stands; one that has ended stays as it is. A job that several asked for ends"
-            + " when the last of them has withdrawn by its cancelUrl. One that another computation"
-            + " waits for goes on: 409 with the problem job-needed.",
-        List.of(
-            jobId(),
-            ParameterText.optional(
-                "ask",
-                new TextShape(40),
-                "Which asking is withdrawn, as in cancelUrl; needed where several asked.",
-                "ask-1")),
-        Optional.empty(),
-        List.of(ok(PendingAnswer.JOB, DOCUMENT)),
-        List.of(404, 409));
+            "cancelJob",
+            TAG,
+            "Cancel a job",
+            "Ends a computation that has not ended: nothing of it is kept, whoever waits for it gets the"
+                + " problem job-cancelled, and asking again computes it anew. Answers the job as it"
+                + " stands; one that has ended stays as it is. A job that several asked for ends"
+                + " when the last of them has withdrawn by its cancelUrl. One that another computation"
+                + " waits for goes on: 409 with the problem job-needed.",
+            List.of(
+                jobId(),
+                ParameterText.optional(
+                    "ask",
+                    new TextShape(40),
+                    "Which asking is withdrawn, as in cancelUrl; needed where several asked.",
+                    "ask-1")),
+            Optional.empty(),
+            List.of(ok(PendingAnswer.JOB, DOCUMENT)),
+            List.of(404, 409))
+        .ofNoLayout();
   }
 
   @Bean
@@ -148,14 +150,15 @@ class ServiceOperations {
       List<ParameterText> parameters,
       AnswerText answer) {
     return new OperationDescription(
-        operationId,
-        TAG,
-        summary,
-        description,
-        parameters,
-        Optional.empty(),
-        List.of(answer),
-        parameters.isEmpty() ? List.of() : List.of(404));
+            operationId,
+            TAG,
+            summary,
+            description,
+            parameters,
+            Optional.empty(),
+            List.of(answer),
+            parameters.isEmpty() ? List.of() : List.of(404))
+        .ofNoLayout();
   }
 
   private static ParameterText jobId() {

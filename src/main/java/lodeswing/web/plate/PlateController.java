@@ -40,8 +40,10 @@ final class PlateController {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, WIDTH);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
-    Drawing drawing = drawing(asked.layout());
-    return DrawnReply.of(form, drawing, query.get(WIDTH)).cache(CachePolicy.SHORT).to(request);
+    layouts.save(asked.layout());
+    return DrawnReply.of(form, drawing(asked.layout()), query.get(WIDTH))
+        .cache(CachePolicy.SHORT)
+        .to(request, asked.layout().subject());
   }
 
   private static Drawing drawing(LayoutDocument layout) {

@@ -74,11 +74,16 @@ public final class PostedAnswers {
       Map<String, Object> about,
       Writer<R> writer) {
     if (query.get(GeneralParameters.DRY_RUN)) {
-      return Reply.ofJson(Representation.JSON, dryRun.of(asked.layout(), work, about)).to(request);
+      return Reply.ofJson(Representation.JSON, dryRun.of(asked.layout(), work, about))
+          .to(request, asked.layout().subject().unstored());
     }
     requests.save(asked);
     return answers.reply(
-        request, query, work, result -> writer.write(asked, result).readAt(asked.url()));
+        request,
+        query,
+        asked.layout().subject(),
+        work,
+        result -> writer.write(asked, result).readAt(asked.url()));
   }
 
   /** The answer to the same by one address alone, which may be computed better one day. */
@@ -91,7 +96,11 @@ public final class PostedAnswers {
       Writer<R> writer) {
     requests.save(asked);
     return answers.reply(
-        request, query, work, result -> writer.write(asked, result).cache(CachePolicy.SHORT));
+        request,
+        query,
+        asked.layout().subject(),
+        work,
+        result -> writer.write(asked, result).cache(CachePolicy.SHORT));
   }
 
   /**
@@ -115,6 +124,7 @@ public final class PostedAnswers {
     return answers.replyAsStored(
         part.request(),
         part.query(),
+        stored.layout().subject(),
         stored,
         needed,
         (asked, result) ->
@@ -123,6 +133,7 @@ public final class PostedAnswers {
                 part.query(),
                 part.form(),
                 result,
+                asked.layout().subject(),
                 () -> writer.write(asked, result).cache(CachePolicy.IMMUTABLE)));
   }
 }

@@ -11,6 +11,7 @@ import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -62,6 +63,6 @@ final class ProblemPageController {
         form == Representation.HTML
             ? html.getBytes(StandardCharsets.UTF_8)
             : json.writeValueAsBytes(document);
-    return Reply.of(form, body).cache(CachePolicy.SHORT).to(request);
+    return Reply.of(form, body).cache(CachePolicy.SHORT).to(request, Subject.NONE);
   }
 }

@@ -40,6 +40,9 @@ public record SentRecording(Body recording, Body frame) {
         sent.findText("csv").isPresent() ? table(sent, limits) : columns(sent, limits);
     var faults = new FaultList();
     boolean bench = layout.model().equals("bench");
+    if (bench) {
+      knownUnits(frame, read.units(), faults);
+    }
     double length = length(frame, read.units().getOrDefault("x", ""), bench, faults);
     double time = time(frame, read.units().getOrDefault("t", ""), faults);
     faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The recording");
@@ -56,6 +59,9 @@ public record SentRecording(Body recording, Body frame) {
     Body recording = Body.of(members);
     rising(recording, sent.has("csv") ? "/recording/csv/row/" : "/recording/t/", faults);
     int count = recording.numbers("t").size();
+    if (count >= fewest && stands(recording, "x") && stands(recording, "y")) {
+      faults.add("/recording/x", "never changes, nor does y: a bob that stands tells nothing");
+    }
     if (count < fewest) {
       faults.add(
           "/recording",
@@ -134,6 +140,36 @@ public record SentRecording(Body recording, Body frame) {
           ProblemCode.INVALID_REQUEST, "The recording cannot be read.", faults);
     }
     return new ColumnTable.Read(columns, Map.of(), 0);
+  }
+
+  private static boolean stands(Body recording, String name) {
+    return recording.numbers(name).stream().distinct().count() == 1;
+  }
+
+  /** A header's unit that is passed over would give numbers that look right and are not. */
+  private static void knownUnits(Body frame, Map<String, String> units, FaultList faults) {
+    units.forEach(
+        (name, unit) -> {
+          boolean isTime = name.equals("t");
+          String member = isTime ? "timeUnit" : "lengthUnit";
+          List<String> words =
+              (isTime ? RecordingShapes.TIME_UNIT : RecordingShapes.LENGTH_UNIT).words();
+          if (!frame.has(member) && !words.contains(unit)) {
+            faults.add(
+                "/recording/csv/line/1/" + name,
+                "has the unit "
+                    + unit
+                    + ", which is none of "
+                    + String.join(", ", words)
+                    + "; convert the column, or give frame."
+                    + member);
+          }
+        });
+    String x = units.getOrDefault("x", "");
+    String y = units.getOrDefault("y", x);
+    if (!frame.has("lengthUnit") && !x.equals(y)) {
+      faults.add("/recording/csv/line/1/y", "must have the same unit as x");
+    }
   }
 
   private static double length(Body frame, String header, boolean bench, FaultList faults) {

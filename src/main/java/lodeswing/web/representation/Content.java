@@ -3,6 +3,7 @@ package lodeswing.web.representation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.zip.GZIPOutputStream;
 
@@ -46,6 +47,30 @@ final class Content {
   /** The same bytes under another tag. */
   Content tagged(EntityTag other) {
     return new Content(representation, body, other);
+  }
+
+  /**
+   * The same document with one more member; its tag follows from the old tag and the member, so
+   * that a weak one stays the tag of all that means the same.
+   *
+   * @param value as JSON
+   * @throws IllegalArgumentException if this is no document
+   */
+  Content with(String member, String value) {
+    byte[] longer =
+        switch (representation) {
+          case JSON -> longer(new String(body, StandardCharsets.UTF_8), member, value);
+          case CBOR -> CborBody.with(body, member, value);
+          default -> throw new IllegalArgumentException(representation + " has no members");
+        };
+    return new Content(representation, longer, tag.with(member + value));
+  }
+
+  private static byte[] longer(String document, String member, String value) {
+    int end = document.lastIndexOf('}');
+    String separator = document.startsWith("}", 1) ? "" : ",";
+    return (document.substring(0, end) + separator + '"' + member + "\":" + value + "}")
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   /** Whether its gzipped form is worth sending. */

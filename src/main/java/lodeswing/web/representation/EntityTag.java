@@ -1,5 +1,6 @@
 package lodeswing.web.representation;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -41,6 +42,12 @@ record EntityTag(String value) {
   /** The tag of the same body sent gzipped: another representation has another strong tag. */
   EntityTag gzipped() {
     return new EntityTag(value.substring(0, value.length() - 1) + "-gzip\"");
+  }
+
+  /** The tag of the same body with something more in it; as strong or weak as this one. */
+  EntityTag with(String more) {
+    EntityTag longer = of((opaque() + more).getBytes(StandardCharsets.UTF_8));
+    return isStrong() ? longer : longer.weak();
   }
 
   /** The same tag as a weak one, for a body that means the same. */

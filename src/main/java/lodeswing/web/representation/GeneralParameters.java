@@ -11,10 +11,10 @@ public final class GeneralParameters {
   public static final Parameter<Representation> FORMAT =
       Parameter.constant("format", Representation.class, Representation::word);
 
-  /** The language in which every text is answered now, whatever is asked for. */
+  /** The language of answers that come in one language alone, whatever is asked for. */
   public static final String LANGUAGE = "en";
 
-  /** The language of texts and notes that is asked for; {@link #LANGUAGE} is what there is. */
+  /** The language that is asked for; wins over Accept-Language: {@link Negotiation#language}. */
   public static final Parameter<String> LANG =
       Parameter.of(
           "lang",

@@ -70,19 +70,21 @@ public final class KeptReplies {
             kept ->
                 computations
                     .find(kept.result())
-                    .map(found -> kept.reply().source(found.source()).to(request)));
+                    .map(found -> kept.reply().source(found.source()).to(request, Subject.NONE)));
   }
 
   /**
    * The answer made from a result, kept or made now.
    *
    * @param path of the resource under the revision of the engine that answers
+   * @param subject what it is about
    */
   public Reply keep(
       String path,
       QueryParameters query,
       Representation form,
       StoredResult result,
+      Subject subject,
       Supplier<Reply> make) {
     var key = new Key(path, form, query.figures());
     return Optional.ofNullable(replies.getIfPresent(key))
@@ -91,7 +93,7 @@ public final class KeptReplies {
         .orElseGet(
             () -> {
               // Not made within the map: a table asks for other results and may wait for them.
-              Reply made = make.get();
+              Reply made = make.get().about(subject);
               boolean current = result.engineRevision() == ComputationKey.ENGINE_REVISION;
               replies.put(key, new Kept(result.id(), current, made));
               return made;

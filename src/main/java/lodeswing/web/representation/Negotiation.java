@@ -3,10 +3,13 @@ package lodeswing.web.representation;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.words.Language;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
 
@@ -64,6 +67,21 @@ public final class Negotiation {
     return cell && query.find(GeneralParameters.FORMAT).isEmpty()
         ? Representation.TEXT
         : choose(request, query, offered);
+  }
+
+  /**
+   * The language and country to answer in: {@code lang} wins over Accept-Language; English where
+   * neither names one that is kept. Whoever uses it says so by {@link Reply#language}.
+   */
+  public static Locale language(HttpServletRequest request, QueryParameters query) {
+    return query
+        .find(GeneralParameters.LANG)
+        .map(Language::named)
+        .orElseGet(
+            () ->
+                Language.preferred(
+                    String.join(
+                        ",", Collections.list(request.getHeaders(HttpHeaders.ACCEPT_LANGUAGE)))));
   }
 
   private static List<MediaType> accepted(

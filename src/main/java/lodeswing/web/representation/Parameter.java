@@ -130,6 +130,11 @@ public final class Parameter<T> {
     return new Parameter<>(name, expected, reader, true, fallback, numeric);
   }
 
+  /** This parameter, which may be missing, without a value then. */
+  public Parameter<T> unneeded() {
+    return new Parameter<>(name, expected, reader, false, Optional.empty(), numeric);
+  }
+
   /** This parameter with the value that it has where it is missing. */
   public Parameter<T> orElse(T value) {
     return new Parameter<>(name, expected, reader, false, Optional.of(value), numeric);

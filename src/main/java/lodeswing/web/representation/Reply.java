@@ -4,8 +4,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lodeswing.job.Answer;
 import lodeswing.job.ComputationKey;
@@ -39,16 +41,18 @@ public final class Reply {
   private final Content content;
   private final int status;
   private final HttpHeaders headers;
+  private final boolean told;
 
-  private Reply(Content content, int status, HttpHeaders headers) {
+  private Reply(Content content, int status, HttpHeaders headers, boolean told) {
     this.content = content;
     this.status = status;
     this.headers = headers;
+    this.told = told;
   }
 
   /** An answer with status 200 that nobody may keep, until told otherwise. */
   public static Reply of(Representation representation, byte[] body) {
-    return new Reply(Content.of(representation, body), 200, new HttpHeaders())
+    return new Reply(Content.of(representation, body), 200, new HttpHeaders(), false)
         .cache(CachePolicy.NO_STORE);
   }
 
@@ -99,13 +103,12 @@ public final class Reply {
     String marked = document.substring(0, document.lastIndexOf('}')) + ",\"olderEngine\":true}";
     Reply earlier = ofJson(form, json);
     Reply reply = ofJson(form, marked.getBytes(StandardCharsets.UTF_8));
-    return new Reply(
-        reply.content.tagged(earlier.content.tag().weak()), reply.status, reply.headers);
+    return reply.with(reply.content.tagged(earlier.content.tag().weak()));
   }
 
   /** This answer with another status. */
   public Reply status(int other) {
-    return new Reply(content, other, headers);
+    return new Reply(content, other, headers, told);
   }
 
   /** This answer with how long it may be kept. */
@@ -130,9 +133,46 @@ public final class Reply {
 
   /** This answer with one more link (RFC 8288). */
   public Reply link(String relation, String url) {
+    return linked("<" + url + ">; rel=\"" + relation + "\"");
+  }
+
+  private Reply linked(String value) {
     HttpHeaders more = copy();
-    more.add(HttpHeaders.LINK, "<" + url + ">; rel=\"" + relation + "\"");
-    return new Reply(content, status, more);
+    more.add(HttpHeaders.LINK, value);
+    return new Reply(content, status, more, told);
+  }
+
+  /**
+   * This answer as one about something: its warnings are a member of every document, and every form
+   * links to its safety notes. Added here, when an answer is made, and not to what is stored; an
+   * answer that has been told what it is about stays as it is.
+   */
+  public Reply about(Subject subject) {
+    if (told) {
+      return this;
+    }
+    boolean document =
+        content.representation() == Representation.JSON
+            || content.representation() == Representation.CBOR;
+    Content warned =
+        subject
+            .warnings()
+            .filter(warnings -> document)
+            .map(warnings -> content.with(Subject.WARNINGS, warnings))
+            .orElse(content);
+    Reply about = new Reply(warned, status, headers, true);
+    return subject
+        .notes()
+        .map(
+            notes ->
+                about.linked(
+                    "<%s>; rel=\"%s\"; title=\"%s\""
+                        .formatted(notes.url(), Subject.RELATION, notes.title())))
+        .orElse(about);
+  }
+
+  private Reply with(Content other) {
+    return new Reply(other, status, headers, told);
   }
 
   /** This answer with a name under which a browser saves it. */
@@ -140,11 +180,20 @@ public final class Reply {
     return header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"");
   }
 
+  /**
+   * This answer as one in the language that was asked for ({@link Negotiation#language}); answers
+   * that do not say so are in English whatever is asked for. Not for what {@link KeptReplies}
+   * holds, which knows no languages.
+   */
+  public Reply language(Locale locale) {
+    return header(HttpHeaders.CONTENT_LANGUAGE, locale.toLanguageTag());
+  }
+
   /** This answer with a header in place of any of its name. */
   public Reply header(String name, String value) {
     HttpHeaders more = copy();
     more.set(name, value);
-    return new Reply(content, status, more);
+    return new Reply(content, status, more, told);
   }
 
   private HttpHeaders copy() {
@@ -159,9 +208,14 @@ public final class Reply {
   /**
    * What is sent to a request; its conditions are judged in the order of RFC 9110, section 13.2.2.
    *
+   * @param subject what the answer is about: {@link #about}
    * @throws ProblemException {@code precondition-failed} or {@code range-not-satisfiable}
    */
-  public ResponseEntity<byte[]> to(HttpServletRequest request) {
+  public ResponseEntity<byte[]> to(HttpServletRequest request, Subject subject) {
+    return about(subject).to(request);
+  }
+
+  private ResponseEntity<byte[]> to(HttpServletRequest request) {
     Optional<ByteRange> range = range(request);
     // Ranges are of the bytes as they are, so that whoever asks for one gets no other coding.
     boolean gzip = range.isEmpty() && gzips(request);
@@ -188,9 +242,14 @@ public final class Reply {
   private HttpHeaders described(HttpServletRequest request, EntityTag tag) {
     HttpHeaders sent = copy();
     sent.setContentType(content.representation().mediaType());
-    sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
-    if (!RawQuery.parse(request.getQueryString()).containsKey(GeneralParameters.FORMAT.name())) {
+    Set<String> asked = RawQuery.parse(request.getQueryString()).keySet();
+    if (!asked.contains(GeneralParameters.FORMAT.name())) {
       sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+    }
+    if (!sent.containsHeader(HttpHeaders.CONTENT_LANGUAGE)) {
+      sent.set(HttpHeaders.CONTENT_LANGUAGE, GeneralParameters.LANGUAGE);
+    } else if (!asked.contains(GeneralParameters.LANG.name())) {
+      sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_LANGUAGE);
     }
     if (!content.representation().binary()) {
       sent.add(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING);

@@ -47,9 +47,11 @@ final class RestPointController {
     Representation form = Negotiation.choose(request, query, OFFERED);
     LayoutDocument document = asked.layout();
     cost.check(document, LayoutPlace.ADDRESS);
+    layouts.save(document);
     return answers.reply(
         request,
         query,
+        document.subject(),
         RestPointComputation.of(document, landscapes, LayoutPlace.ADDRESS),
         result -> {
           var answer = new RestPointAnswers(document, result.bytes());

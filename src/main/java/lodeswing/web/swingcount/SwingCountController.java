@@ -55,6 +55,6 @@ final class SwingCountController {
         new SwingCountAnswers(layout, rig, SwingCountQuery.of(query, layout, rig));
     layouts.save(layout);
     answers.suggestion().ifPresent(suggestion -> layouts.save(suggestion.layout()));
-    return answers.in(form, query).cache(CachePolicy.SHORT).to(request);
+    return answers.in(form, query).cache(CachePolicy.SHORT).to(request, layout.subject());
   }
 }

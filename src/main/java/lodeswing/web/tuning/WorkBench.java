@@ -178,7 +178,7 @@ final class WorkBench implements Bench {
   }
 
   private static List<String> codes(LayoutDocument document) {
-    return document.warnings().stream().map(LayoutWarning::code).toList();
+    return document.told().stream().map(LayoutWarning::code).toList();
   }
 
   @Override

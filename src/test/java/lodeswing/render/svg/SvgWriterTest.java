@@ -11,11 +11,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
+import lodeswing.figure.AlternativeText;
+import lodeswing.figure.Anchor;
 import lodeswing.figure.Drawing;
 import lodeswing.figure.PathFigure;
 import lodeswing.figure.PictureScenes;
 import lodeswing.figure.Points;
 import lodeswing.figure.Shape;
+import lodeswing.figure.Tint;
+import lodeswing.figure.ViewBox;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -42,6 +46,26 @@ class SvgWriterTest {
     assertEquals(names[1], description.getAttribute("id"));
     assertEquals("Which station first?", title.getTextContent());
     assertTrue(description.getTextContent().contains("comes to rest at Tide"));
+  }
+
+  @Test
+  void whatIsReadFromTheRightBeginsAtTheRight() throws Exception {
+    Drawing drawing =
+        new Drawing(
+            new ViewBox(0, 0, 1, 1),
+            100,
+            List.of(
+                new Shape.Text("محطة 25", 0.2, 0.5, 12, Anchor.START, Tint.Role.INK, false),
+                new Shape.Text("Tide", 0.2, 0.2, 12, Anchor.START, Tint.Role.INK, false)),
+            List.of(),
+            new AlternativeText("en", "Two lines", "Two lines of text."));
+    NodeList texts = parsed(SvgWriter.write(drawing)).getElementsByTagName("text");
+    Element arabic = (Element) texts.item(0);
+    // The anchor is the line's left end, which is where it ends.
+    assertEquals("rtl", arabic.getAttribute("direction"));
+    assertEquals("end", arabic.getAttribute("text-anchor"));
+    assertEquals("", ((Element) texts.item(1)).getAttribute("direction"));
+    assertEquals("", ((Element) texts.item(1)).getAttribute("text-anchor"));
   }
 
   @Test

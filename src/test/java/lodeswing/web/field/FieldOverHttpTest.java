@@ -171,6 +171,9 @@ class FieldOverHttpTest {
     assertTrue(document.getString(saddle + "sentence").contains("like poles"));
     assertEquals(2, document.getList(saddle + "between").size());
     assertTrue(document.getDouble(saddle + "zone.areaMm2") > 1);
+    String picture = get(path + "&format=svg").asString();
+    int whole = document.getList("whole").size();
+    assertTrue(picture.contains("Marked here: " + whole + " of the whole field."), picture);
     String[] rows = get(path + "&format=csv").asString().split("\r\n");
     assertTrue(rows[0].startsWith("of,number,kind,index,x_mm"));
     assertEquals(

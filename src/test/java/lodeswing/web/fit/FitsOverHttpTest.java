@@ -12,6 +12,7 @@ import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -180,6 +181,43 @@ class FitsOverHttpTest {
       endless.append("\\n").append(i).append(",0,0");
     }
     post(request("{\"csv\":\"" + endless + "\"}", "")).statusCode(413);
+  }
+
+  @Test
+  void aBobThatStandsIsRefused() {
+    StringBuilder standing = new StringBuilder("t,x,y");
+    for (int i = 0; i < 40; i++) {
+      standing.append("\\n").append(i).append(",3,-2");
+    }
+    post(request("{\"csv\":\"" + standing + "\"}", ""))
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/recording/x"))
+        .body("errors[0].detail", containsString("never changes"));
+  }
+
+  @Test
+  void aTableWithAByteOrderMarkIsRead() {
+    String table = "\uFEFF" + table(",", "t,x,y", new Random(2), 0.05);
+    SERVICE
+        .given()
+        .contentType("application/json")
+        .body(request(csv(table), "").getBytes(StandardCharsets.UTF_8))
+        .post("/v1/fits?dry-run=true")
+        .then()
+        .statusCode(200)
+        .body("places", equalTo(240));
+  }
+
+  @Test
+  void aHeaderWithAUnitThatIsNotKnownIsRefused() {
+    Random noise = new Random(2);
+    post(request(csv(table(",", "t,x_inch,y_inch", noise, 0.05)), ""))
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/recording/csv/line/1/x"))
+        .body("errors[0].detail", containsString("inch"));
+    post(request(csv(table(",", "t,x_mm,y_cm", noise, 0.05)), ""))
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/recording/csv/line/1/y"));
   }
 
   @Test

@@ -40,6 +40,14 @@ class MagnetEstimatesOverHttpTest {
     return answer.jsonPath(DOUBLES).getDouble(path);
   }
 
+  @Test
+  void aReadingThatNoMagnetGivesIsSaidToBeOne() {
+    Response answer = get(DISC + "pairPullN=9000&distanceMm=100");
+    assertTrue(
+        answer.jsonPath().getString("sentence").contains("no magnet is that strong"),
+        answer.asString());
+  }
+
   /**
    * Robertson and others, IEEE Trans. Magn. 47 (2011) 2045: discs of radius 20 mm and height 40 mm
    * with 1.3 T pull each other by 265.537 N at 50 mm between centres.

@@ -96,7 +96,7 @@ class OpenApiDocumentTest {
         dry++;
       }
     }
-    assertEquals(9, dry);
+    assertEquals(10, dry);
     for (String name : List.of("LayoutSummary", "DryRun")) {
       assertTrue(
           document().at("/components/schemas/" + name + "/properties").has("costReleases"), name);

@@ -20,6 +20,7 @@ import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
+import lodeswing.web.representation.Subject;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -80,7 +81,7 @@ public final class ProbeController {
           default -> digits.getBytes(ASCII);
         };
     Reply reply = form == Representation.CBOR ? Reply.ofJson(form, bytes) : Reply.of(form, bytes);
-    return reply.cache(CachePolicy.IMMUTABLE).to(request);
+    return reply.cache(CachePolicy.IMMUTABLE).to(request, Subject.NONE);
   }
 
   @GetMapping("/probe/work")
@@ -96,6 +97,7 @@ public final class ProbeController {
     return answers.reply(
         request,
         query,
+        Subject.NONE,
         computation,
         (StoredResult result) ->
             Reply.of(Representation.JSON, result.bytes()).cache(CachePolicy.SHORT));

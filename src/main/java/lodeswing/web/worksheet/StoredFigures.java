@@ -1,0 +1,126 @@
+package lodeswing.web.worksheet;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lodeswing.core.chance.EndCounts;
+import lodeswing.sheet.WorksheetFacts;
+import lodeswing.web.restpoint.RestPlace;
+
+/**
+ * The figures behind a worksheet as they are stored, in SI and without labels.
+ *
+ * @param places the layout's rest points
+ * @param reach releases lie within this distance of the middle [m]
+ * @param aims places that pupils let go at
+ * @param pair a place whose end is as sure as any, and one whose end is not
+ * @param anywhere ends of releases from anywhere within reach
+ * @param spots weak spots over the magnets
+ */
+record StoredFigures(
+    List<RestPlace> places,
+    double reach,
+    List<Place> aims,
+    List<Place> pair,
+    EndCounts anywhere,
+    List<WorksheetFacts.Spot> spots) {
+
+  StoredFigures {
+    places = List.copyOf(places);
+    aims = List.copyOf(aims);
+    pair = List.copyOf(pair);
+    spots = List.copyOf(spots);
+  }
+
+  /**
+   * A place and the ends of tries from there.
+   *
+   * @param x [m]
+   * @param y [m]
+   */
+  record Place(double x, double y, EndCounts ends) {
+
+    /** Share of the end that most tries have. */
+    double surest() {
+      int most = ends.byEnd().values().stream().mapToInt(Integer::intValue).max().orElse(0);
+      return most / (double) Math.max(1, ends.total());
+    }
+  }
+
+  byte[] written() {
+    var bytes = new ByteArrayOutputStream();
+    try (var out = new DataOutputStream(bytes)) {
+      RestPlace.write(places, out);
+      out.writeDouble(reach);
+      write(aims, out);
+      write(pair, out);
+      write(anywhere, out);
+      out.writeInt(spots.size());
+      for (WorksheetFacts.Spot spot : spots) {
+        out.writeDouble(spot.x());
+        out.writeDouble(spot.y());
+        out.writeDouble(spot.strength());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail to be written", e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void write(List<Place> places, DataOutputStream out) throws IOException {
+    out.writeInt(places.size());
+    for (Place place : places) {
+      out.writeDouble(place.x());
+      out.writeDouble(place.y());
+      write(place.ends(), out);
+    }
+  }
+
+  private static void write(EndCounts counts, DataOutputStream out) throws IOException {
+    out.writeInt(counts.byEnd().size());
+    for (Map.Entry<Integer, Integer> entry : counts.byEnd().entrySet()) {
+      out.writeInt(entry.getKey());
+      out.writeInt(entry.getValue());
+    }
+  }
+
+  static StoredFigures read(byte[] bytes) {
+    try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
+      List<RestPlace> places = RestPlace.read(in);
+      double reach = in.readDouble();
+      List<Place> aims = readPlaces(in);
+      List<Place> pair = readPlaces(in);
+      EndCounts anywhere = readCounts(in);
+      List<WorksheetFacts.Spot> spots = new ArrayList<>();
+      for (int k = in.readInt(); k > 0; k--) {
+        spots.add(new WorksheetFacts.Spot(in.readDouble(), in.readDouble(), in.readDouble()));
+      }
+      return new StoredFigures(places, reach, aims, pair, anywhere, spots);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a kept result has the form it was written in", e);
+    }
+  }
+
+  private static List<Place> readPlaces(DataInputStream in) throws IOException {
+    List<Place> places = new ArrayList<>();
+    for (int k = in.readInt(); k > 0; k--) {
+      places.add(new Place(in.readDouble(), in.readDouble(), readCounts(in)));
+    }
+    return places;
+  }
+
+  private static EndCounts readCounts(DataInputStream in) throws IOException {
+    var counts = new TreeMap<Integer, Integer>();
+    for (int k = in.readInt(); k > 0; k--) {
+      counts.put(in.readInt(), in.readInt());
+    }
+    return new EndCounts(counts);
+  }
+}
