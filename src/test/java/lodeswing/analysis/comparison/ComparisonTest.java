@@ -174,7 +174,7 @@ class ComparisonTest {
   void aChaoticReleasePartsNoSoonerThanForetold() {
     ComparisonTrial.Count count = ComparisonTrial.of(12, 60, NOISE, 7);
 
-    // Of 200 such recordings none departed, and 2 of the 184 that part did so before the horizon.
+    // Of 200 such recordings one departed; 195 part, none before the horizon (ComparisonTrial).
     assertTrue(count.departed() <= 1, count.toString());
     assertTrue(count.before() <= 1, count.toString());
     assertTrue(count.parted() >= 8, count.toString());
