@@ -193,7 +193,7 @@ class WarningsOverHttpTest {
   private static String query(Asked asked) {
     return switch (asked.id()) {
       case "getLayoutOdds" -> asked.query() + "&width=0.3";
-      case "getSwingCount" -> asked.query() + "&swings=20&timeS=26.2&halfAfter=24";
+      case "getSwingCount" -> "swings=20&timeS=26.2&halfAfter=24";
       case "getLayoutSweep" -> "vary=gapMm&from=30&to=32&steps=2&measure=outcome&x=60&y=5";
       case "getOccupancy" -> "releases=64&durationS=1&pixels=200";
       case "getFieldMap" -> "side=33&halfWidth=50&pixels=200";

@@ -31,7 +31,7 @@ class SweepRestartTest {
           + "\"magnets\":[{\"x\":0.577,\"y\":0,\"strength\":1,\"label\":\"Tide\"},"
           + "{\"x\":-0.2885,\"y\":0.4997,\"strength\":1,\"label\":\"Dune\"},"
           + "{\"x\":-0.2885,\"y\":-0.4997,\"strength\":1,\"label\":\"Reef\"}]},"
-          + "\"vary\":[{\"quantity\":\"drag\",\"from\":0.025,\"to\":0.1,\"steps\":30},"
+          + "\"vary\":[{\"quantity\":\"drag\",\"from\":0.0125,\"to\":0.05,\"steps\":30},"
           + "{\"quantity\":\"x\",\"from\":0.2,\"to\":2.13,\"steps\":30}],"
           + "\"measures\":[{\"measure\":\"outcome\"},"
           + "{\"measure\":\"settledAtS\"}],\"release\":{\"y\":0.4}}";
