@@ -117,6 +117,7 @@ public final class Comparison {
     private final OptionalDouble trusted;
     private final Recording plate;
     private final double noise;
+    private final double least;
     private final Track track;
     private final double[] parts;
 
@@ -128,8 +129,8 @@ public final class Comparison {
               ? OptionalDouble.of(start.time() + trustedUntil.getAsDouble())
               : trustedUntil;
       this.plate = spec.recording().onPlate(start.frame());
-      boolean told = spec.release().isPresent();
-      this.noise = told ? plate.noise() : Math.max(plate.noise(), start.scatter());
+      this.noise = scatter();
+      this.least = Math.min(noise, plate.noise());
       int count = path.count();
       double[] x = new double[count];
       double[] y = new double[count];
@@ -143,6 +144,22 @@ public final class Comparison {
       }
       this.track = new Track(start.stretch().first(), x, y, distance, deviation);
       this.parts = new double[count];
+    }
+
+    /**
+     * Scatter about the path of a start that is fitted over the start's places: the noise where the
+     * rig is as described, more where it is not. Third differences tell it without a path, but too
+     * large where few places fall on a swing.
+     */
+    private double scatter() {
+      if (spec.release().isEmpty()) {
+        return start.scatter();
+      }
+      Start.Stretch stretch = start.stretch();
+      return spec.frame().scale()
+          * search
+              .begun(search.framed(start.frame().mirrored()), stretch.first(), StartSearch.SWINGS)
+              .scatter();
     }
 
     private double offX(int i) {
@@ -254,7 +271,7 @@ public final class Comparison {
     }
 
     private double partedDistance() {
-      return Math.max(Math.max(scale.partedDistance(swing), CLEAR * noise), spec.agreesWithin());
+      return Math.max(Math.max(scale.partedDistance(swing), CLEAR * least), spec.agreesWithin());
     }
 
     private OptionalInt parted() {
@@ -295,7 +312,8 @@ public final class Comparison {
       for (int i = 0; i < count && spec.release().isPresent(); i++) {
         squares += path.deviation(i) * path.deviation(i) / count;
       }
-      double allowed = Math.hypot(plate.noise(), Math.sqrt(squares));
+      double alone = spec.release().isPresent() ? least : plate.noise();
+      double allowed = Math.hypot(alone, Math.sqrt(squares));
       return start.scatter()
           > Math.max(Math.max(part * swing, FROM_START_TIMES * allowed), spec.agreesWithin());
     }
@@ -328,7 +346,7 @@ public final class Comparison {
         return List.of();
       }
       double since = departed.isPresent() ? time(departed.getAsInt()) : time(0);
-      return new HintSearch(spec, search, start, since, period).run();
+      return new HintSearch(spec, search, start, since, least / spec.frame().scale(), period).run();
     }
 
     /** Where the bob stays over the last small swing. */
@@ -348,7 +366,7 @@ public final class Comparison {
         x += plate.x(i) / count;
         y += plate.y(i) / count;
       }
-      double still = Math.max(STILL_TIMES * noise, STILL_PART * scale.spacing(swing));
+      double still = Math.max(STILL_TIMES * least, STILL_PART * scale.spacing(swing));
       for (int i = from; i <= last; i++) {
         if (Math.hypot(plate.x(i) - x, plate.y(i) - y) > still) {
           return Optional.empty();

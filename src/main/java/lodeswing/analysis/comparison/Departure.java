@@ -23,8 +23,8 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  * doubt is looked at.
  *
  * <p>Source of the distance: P. C. Mahalanobis, Proc. Nat. Inst. Sci. India 2 (1936) 49 (cited from
- * memory). The figures were chosen by trial ({@code ComparisonTrial}): of 1,200 recordings of a
- * chaotic rig that is as described 7 were doubted for good.
+ * memory). The figures were chosen by trial ({@code ComparisonTrial}): of 600 recordings of a
+ * chaotic rig that is as described 6 were doubted for good.
  */
 final class Departure {
 

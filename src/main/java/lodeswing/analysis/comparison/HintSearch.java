@@ -39,6 +39,7 @@ final class HintSearch {
   private final Start start;
   private final boolean told;
   private final double departed;
+  private final double noise;
   private final double period;
 
   /**
@@ -48,15 +49,24 @@ final class HintSearch {
    * @param search seeks quantities
    * @param start the start that was taken
    * @param departed when the two parted, after the first recorded place [s]
+   * @param noise of a recorded coordinate [m of the recording]
    * @param period of a small swing [s]
    */
-  HintSearch(ComparisonSpec spec, PathSearch search, Start start, double departed, double period) {
+  // One more than usual: what, by which means, from where, from when, and two scales.
+  HintSearch(
+      ComparisonSpec spec,
+      PathSearch search,
+      Start start,
+      double departed,
+      double noise,
+      double period) {
     this.recording = spec.recording();
     this.frame = spec.frame();
     this.search = search;
     this.start = start;
     this.told = spec.release().isPresent();
     this.departed = departed;
+    this.noise = noise;
     this.period = period;
   }
 
@@ -141,7 +151,7 @@ final class HintSearch {
   }
 
   private boolean explains(Found found) {
-    return recording.explains(found.scatter(), found.regression().degreesOfFreedom());
+    return recording.explains(found.scatter(), found.regression().degreesOfFreedom(), noise);
   }
 
   private Optional<Hint> told(Found found, Hint.Kind kind, int count) {

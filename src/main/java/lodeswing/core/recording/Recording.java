@@ -176,8 +176,19 @@ public final class Recording {
    * @param degreesOfFreedom that it was told from
    */
   public boolean explains(double scatter, int degreesOfFreedom) {
+    return explains(scatter, degreesOfFreedom, noise());
+  }
+
+  /**
+   * The same for a noise that is known otherwise.
+   *
+   * @param scatter of a coordinate about the path [m]
+   * @param degreesOfFreedom that it was told from
+   * @param known noise of a coordinate [m]
+   */
+  public boolean explains(double scatter, int degreesOfFreedom, double known) {
     double allowance = 1 + 2 / Math.sqrt(Math.max(1, degreesOfFreedom));
-    return scatter <= Math.max(SMALL_PART * size(), ABOVE_NOISE * allowance * noise());
+    return scatter <= Math.max(SMALL_PART * size(), ABOVE_NOISE * allowance * known);
   }
 
   /** The places on the plate, by the frame in which they were taken. */

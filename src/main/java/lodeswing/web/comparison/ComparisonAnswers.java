@@ -117,8 +117,17 @@ final class ComparisonAnswers {
 
   /** Small swings that were compared. */
   double swings() {
-    double rate = FreeMotion.of(request.layout().layout()).naturalRate();
-    return (until() - from()) * rate / (2 * Math.PI);
+    return (until() - from()) / period();
+  }
+
+  /** Time of a small swing. */
+  double period() {
+    return 2 * Math.PI / FreeMotion.of(request.layout().layout()).naturalRate();
+  }
+
+  /** Places that were recorded in a small swing, as a rule. */
+  double placesPerSwing() {
+    return period() / plate.usualInterval();
   }
 
   /** Time of the first place that was compared. */

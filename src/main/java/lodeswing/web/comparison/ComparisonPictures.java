@@ -103,7 +103,7 @@ final class ComparisonPictures {
     if (found.partedAt().isEmpty()) {
       return last;
     }
-    double swing = (answers.until() - answers.from()) / answers.swings();
+    double swing = answers.period();
     double apart = Math.max(found.partedAt().getAsDouble(), found.near().until());
     return Math.min(last, apart + swing);
   }

@@ -170,7 +170,10 @@ final class ComparisonShapes {
           .required("comparedFromS", NUMBER, "Time of the first place that was compared.")
           .required("comparedUntilS", NUMBER, "Time of the last one.")
           .required("swings", NUMBER, "Small swings between them.")
-          .required("noise", NUMBER, "Noise of a coordinate that differences are held against.")
+          .required(
+              "noise",
+              NUMBER,
+              "Scatter of a coordinate about the start's path, which differences are held against.")
           .required("startRms", NUMBER, "Root of the mean square distance over the start's places.")
           .required("rms", NUMBER, "The same up to rmsUntilS.")
           .required("greatest", NUMBER, "The greatest distance up to there.")

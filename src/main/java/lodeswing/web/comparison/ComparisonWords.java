@@ -13,6 +13,9 @@ import lodeswing.web.body.Numbers;
 /** A comparison in words. */
 final class ComparisonWords {
 
+  /** Fewer places a small swing make third differences of them say little. */
+  private static final double FEW_PLACES = 20;
+
   /** Fewer swings say little. */
   private static final double FEW_SWINGS = 2;
 
@@ -60,8 +63,6 @@ final class ComparisonWords {
               + (request.release().isPresent()
                   ? "the path of the told release"
                   : "any path of this rig")
-              + ", with a noise of "
-              + length(found.noise())
               + ". Check its unit, scale, origin, turn and the direction of its axes first, then the rig.";
     };
   }
@@ -259,6 +260,14 @@ final class ComparisonWords {
           "Only "
               + digits(answers.swings(), 2)
               + " small swings were compared, which says little: record more.");
+    }
+    double places = answers.placesPerSwing();
+    if (places < FEW_PLACES) {
+      notes.add(
+          "Only "
+              + digits(places, 2)
+              + " places were recorded in a small swing, so that a difference from the start can"
+              + " hardly be told from noise: record more often.");
     }
     if (answers.found().track().first() + answers.found().track().count()
         < answers.plate().count()) {

@@ -17,7 +17,7 @@ import lodeswing.core.recording.RecordingFrame;
 /** When chaotic recordings by other code part from what is foretold, and what is said of them. */
 public final class ComparisonTrial {
 
-  private static final int USUAL = 200;
+  private static final int USUAL = 100;
   private static final double SECONDS = 10;
   private static final double LEAST = 0.05;
   private static final double MORE = 0.06;
