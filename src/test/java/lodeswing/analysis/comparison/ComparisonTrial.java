@@ -142,7 +142,7 @@ public final class ComparisonTrial {
             ratios.get(ratios.size() / 2),
             ratios.get(ratios.size() * 9 / 10),
             count.found());
-        good &= 20 * count.departed() <= releases && 20 * count.before() <= count.parted();
+        good &= 10 * count.departed() <= releases && 10 * count.before() <= count.parted();
       }
     }
     System.exit(good ? 0 : 1);
