@@ -115,7 +115,7 @@ public final class ComparisonTrial {
   }
 
   /**
-   * Tells the counts for two rates and three noises; ends with 1 where more than one in twenty are
+   * Tells the counts for two rates and three noises; ends with 1 where more than one in ten are
    * judged wrong.
    *
    * @param arguments how many recordings of each, or none for the usual number
