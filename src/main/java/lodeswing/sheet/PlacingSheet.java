@@ -102,15 +102,8 @@ public final class PlacingSheet {
   }
 
   private PageItem.Block number(int page, int count) {
-    String text = words.text("page", Map.of("page", page, "count", count));
-    double right = tiling.format().width() - Tiling.MARGIN;
-    double room = right - Tiling.MARGIN - Ink.width(text, NUMBER) - 4 * Ink.MM;
-    String name = Ink.lines(heading(), room, NUMBER, words.locale()).get(0);
-    return PageItem.of(
-        Tag.ORNAMENT,
-        List.of(
-            Ink.text(name, Tiling.MARGIN, Tiling.MARGIN, NUMBER, Anchor.START, Tint.Role.SOFT_INK),
-            Ink.text(text, right, Tiling.MARGIN, NUMBER, Anchor.END, Tint.Role.SOFT_INK)));
+    String number = words.text("page", Map.of("page", page, "count", count));
+    return PageFoot.of(heading(), number, tiling.format(), words.locale());
   }
 
   private List<PageItem.Block> plate(int column, int row, boolean tiled) {

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import lodeswing.figure.AlternativeText;
-import lodeswing.figure.Anchor;
 import lodeswing.figure.Shape;
-import lodeswing.figure.Tint;
 import lodeswing.sheet.WorksheetFacts.Aim;
 import lodeswing.sheet.WorksheetFacts.Chance;
 import lodeswing.sheet.WorksheetFacts.Spot;
@@ -24,7 +23,6 @@ public final class Worksheet {
 
   private static final double FIELD = 9 * Ink.MM;
   private static final double SKETCH = 92 * Ink.MM;
-  private static final double NUMBER = 8;
   private static final double FOOT = 6 * Ink.MM;
 
   /** Tries from one place, and from anywhere. */
@@ -107,15 +105,8 @@ public final class Worksheet {
   }
 
   private PageItem.Block number(int page, int count) {
-    Shape text =
-        Ink.text(
-            words.text("page", Map.of("page", page, "count", count)),
-            format.width() - Tiling.MARGIN,
-            Tiling.MARGIN,
-            NUMBER,
-            Anchor.END,
-            Tint.Role.SOFT_INK);
-    return PageItem.of(Tag.ORNAMENT, List.of(text));
+    String number = words.text("page", Map.of("page", page, "count", count));
+    return PageFoot.of(heading(), number, format, words.locale());
   }
 
   private List<List<PageItem.Block>> tasks() {
@@ -161,8 +152,9 @@ public final class Worksheet {
 
   /** How far to pull a free pendulum: a tenth of its length, or half of what releases reach. */
   private double aside() {
-    double tenth = facts.swing().length().orElse(facts.reach() / 2 * 10) / 10;
-    return Math.rint(tenth / CENTI) * CENTI;
+    OptionalDouble length = facts.swing().length();
+    double aside = length.isPresent() ? length.getAsDouble() / 10 : facts.reach() / 2;
+    return Math.rint(aside / CENTI) * CENTI;
   }
 
   private void sketch(Flow flow, List<Aim> aims) {

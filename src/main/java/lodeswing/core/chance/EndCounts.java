@@ -1,5 +1,8 @@
 package lodeswing.core.chance;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
@@ -59,5 +62,23 @@ public record EndCounts(SortedMap<Integer, Integer> byEnd) {
     var all = new TreeMap<>(byEnd);
     more.forEach((end, count) -> all.merge(end, count, Integer::sum));
     return new EndCounts(all);
+  }
+
+  /** Writes the counts; {@link #read} reads them. */
+  public void write(DataOutputStream out) throws IOException {
+    out.writeInt(byEnd.size());
+    for (Map.Entry<Integer, Integer> entry : byEnd.entrySet()) {
+      out.writeInt(entry.getKey());
+      out.writeInt(entry.getValue());
+    }
+  }
+
+  /** Counts that {@link #write} wrote. */
+  public static EndCounts read(DataInputStream in) throws IOException {
+    var counts = new TreeMap<Integer, Integer>();
+    for (int k = in.readInt(); k > 0; k--) {
+      counts.put(in.readInt(), in.readInt());
+    }
+    return new EndCounts(counts);
   }
 }

@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import lodeswing.core.chance.EndCounts;
 import lodeswing.web.restpoint.RestPlace;
 
@@ -40,10 +38,10 @@ record StoredOdds(
       RestPlace.write(places, out);
       out.writeDouble(stepError);
       out.writeDouble(followed);
-      write(hand, out);
+      hand.write(out);
       out.writeInt(rigs.size());
       for (EndCounts rig : rigs) {
-        write(rig, out);
+        rig.write(out);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail to be written", e);
@@ -51,35 +49,19 @@ record StoredOdds(
     return bytes.toByteArray();
   }
 
-  private static void write(EndCounts counts, DataOutputStream out) throws IOException {
-    out.writeInt(counts.byEnd().size());
-    for (Map.Entry<Integer, Integer> entry : counts.byEnd().entrySet()) {
-      out.writeInt(entry.getKey());
-      out.writeInt(entry.getValue());
-    }
-  }
-
   static StoredOdds read(byte[] bytes) {
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       List<RestPlace> places = RestPlace.read(in);
       double stepError = in.readDouble();
       double followed = in.readDouble();
-      EndCounts hand = readCounts(in);
+      EndCounts hand = EndCounts.read(in);
       List<EndCounts> rigs = new ArrayList<>();
       for (int k = in.readInt(); k > 0; k--) {
-        rigs.add(readCounts(in));
+        rigs.add(EndCounts.read(in));
       }
       return new StoredOdds(places, stepError, followed, hand, rigs);
     } catch (IOException e) {
       throw new UncheckedIOException("a kept result has the form it was written in", e);
     }
-  }
-
-  private static EndCounts readCounts(DataInputStream in) throws IOException {
-    var counts = new TreeMap<Integer, Integer>();
-    for (int k = in.readInt(); k > 0; k--) {
-      counts.put(in.readInt(), in.readInt());
-    }
-    return new EndCounts(counts);
   }
 }

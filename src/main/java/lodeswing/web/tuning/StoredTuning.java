@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import lodeswing.analysis.tuning.Tuned;
 import lodeswing.analysis.tuning.TuningResult;
 import lodeswing.core.chance.EndCounts;
@@ -92,16 +90,8 @@ record StoredTuning(Rig before, List<Rig> nearest, int tried, int refused) {
       out.writeInt(step);
     }
     RestPlace.write(rig.places(), out);
-    write(rig.counted(), out);
-    write(rig.confirmed(), out);
-  }
-
-  private static void write(EndCounts counts, DataOutputStream out) throws IOException {
-    out.writeInt(counts.byEnd().size());
-    for (Map.Entry<Integer, Integer> entry : counts.byEnd().entrySet()) {
-      out.writeInt(entry.getKey());
-      out.writeInt(entry.getValue());
-    }
+    rig.counted().write(out);
+    rig.confirmed().write(out);
   }
 
   static StoredTuning read(byte[] bytes) {
@@ -124,15 +114,7 @@ record StoredTuning(Rig before, List<Rig> nearest, int tried, int refused) {
       setting.add(in.readInt());
     }
     List<RestPlace> places = RestPlace.read(in);
-    EndCounts counted = readCounts(in);
-    return new Rig(setting, places, counted, readCounts(in));
-  }
-
-  private static EndCounts readCounts(DataInputStream in) throws IOException {
-    var counts = new TreeMap<Integer, Integer>();
-    for (int k = in.readInt(); k > 0; k--) {
-      counts.put(in.readInt(), in.readInt());
-    }
-    return new EndCounts(counts);
+    EndCounts counted = EndCounts.read(in);
+    return new Rig(setting, places, counted, EndCounts.read(in));
   }
 }

@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import lodeswing.core.chance.EndCounts;
 import lodeswing.sheet.WorksheetFacts;
 import lodeswing.web.restpoint.RestPlace;
@@ -61,7 +59,7 @@ record StoredFigures(
       out.writeDouble(reach);
       write(aims, out);
       write(pair, out);
-      write(anywhere, out);
+      anywhere.write(out);
       out.writeInt(spots.size());
       for (WorksheetFacts.Spot spot : spots) {
         out.writeDouble(spot.x());
@@ -79,15 +77,7 @@ record StoredFigures(
     for (Place place : places) {
       out.writeDouble(place.x());
       out.writeDouble(place.y());
-      write(place.ends(), out);
-    }
-  }
-
-  private static void write(EndCounts counts, DataOutputStream out) throws IOException {
-    out.writeInt(counts.byEnd().size());
-    for (Map.Entry<Integer, Integer> entry : counts.byEnd().entrySet()) {
-      out.writeInt(entry.getKey());
-      out.writeInt(entry.getValue());
+      place.ends().write(out);
     }
   }
 
@@ -97,7 +87,7 @@ record StoredFigures(
       double reach = in.readDouble();
       List<Place> aims = readPlaces(in);
       List<Place> pair = readPlaces(in);
-      EndCounts anywhere = readCounts(in);
+      EndCounts anywhere = EndCounts.read(in);
       List<WorksheetFacts.Spot> spots = new ArrayList<>();
       for (int k = in.readInt(); k > 0; k--) {
         spots.add(new WorksheetFacts.Spot(in.readDouble(), in.readDouble(), in.readDouble()));
@@ -111,16 +101,8 @@ record StoredFigures(
   private static List<Place> readPlaces(DataInputStream in) throws IOException {
     List<Place> places = new ArrayList<>();
     for (int k = in.readInt(); k > 0; k--) {
-      places.add(new Place(in.readDouble(), in.readDouble(), readCounts(in)));
+      places.add(new Place(in.readDouble(), in.readDouble(), EndCounts.read(in)));
     }
     return places;
-  }
-
-  private static EndCounts readCounts(DataInputStream in) throws IOException {
-    var counts = new TreeMap<Integer, Integer>();
-    for (int k = in.readInt(); k > 0; k--) {
-      counts.put(in.readInt(), in.readInt());
-    }
-    return new EndCounts(counts);
   }
 }

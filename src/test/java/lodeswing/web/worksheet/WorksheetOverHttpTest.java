@@ -54,7 +54,8 @@ class WorksheetOverHttpTest {
     String german = text(sheet(layout, "lang=de&answers=true&age=16"));
     String spanish = text(sheet(layout, "lang=es&answers=true&age=16"));
 
-    // 5.99 is the 95 % point of chi-squared with two degrees (Abramowitz and Stegun, table 26.8).
+    // 5.99 is the 95 % point of chi-squared with two degrees (Abramowitz
+    // and Stegun, table 26.8, from memory).
     assertTrue(english.contains("5.99"), english);
     assertTrue(german.contains("5,99"), german);
     assertTrue(spanish.contains("5,99"), spanish);
