@@ -1,7 +1,6 @@
 package lodeswing.web.comparison;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.function.Function;
 import lodeswing.analysis.comparison.Hint;
 import lodeswing.analysis.comparison.Verdict;
@@ -13,7 +12,6 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
-import lodeswing.web.layout.LayoutShapes;
 import lodeswing.web.recording.RecordingShapes;
 import lodeswing.web.trace.TraceShapes;
 
@@ -59,21 +57,17 @@ final class ComparisonShapes {
   /** The body of a request. */
   static final ObjectShape REQUEST =
       asked(
-              ObjectShape.named("ComparisonRequest", "A recording and the layout that foretells.")
-                  .optional("layoutId", new TextShape(60), "A stored layout.")
-                  .optional("layout", LayoutShapes.REQUEST, "A layout, sent whole.")
-                  .exactlyOneOf(List.of("layoutId"), List.of("layout"))
-                  .required("recording", RecordingShapes.RECORDING, "What was recorded.")
-                  .optional("frame", RecordingShapes.FRAME, "Its units and axes."))
+              RecordingShapes.request(
+                  ObjectShape.named(
+                      "ComparisonRequest", "A recording and the layout that foretells.")))
           .build();
 
   /** A stored request. */
   static final ObjectShape STORED =
       asked(
-              ObjectShape.named("StoredComparison", "A request for a comparison as it is kept.")
-                  .required("layoutId", new TextShape(60), "The layout.")
-                  .required("recording", RecordingShapes.STORED, "The recording.")
-                  .required("frame", RecordingShapes.STORED_FRAME, "Its axes."))
+              RecordingShapes.stored(
+                  ObjectShape.named(
+                      "StoredComparison", "A request for a comparison as it is kept.")))
           .build();
 
   private static final ObjectShape START =

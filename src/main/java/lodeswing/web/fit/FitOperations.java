@@ -1,7 +1,5 @@
 package lodeswing.web.fit;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +12,7 @@ import lodeswing.web.openapi.OperationDescription.ParameterText;
 import lodeswing.web.openapi.OperationDescription.RequestText;
 import lodeswing.web.openapi.PendingAnswer;
 import lodeswing.web.openapi.SharedTexts;
+import lodeswing.web.recording.ExampleRecording;
 import lodeswing.web.representation.DrawnReply;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -48,40 +47,10 @@ class FitOperations {
         List.of(404, 413, 415, 422, 503));
   }
 
-  /** A free swing of a cord that is thought to be 10 mm too long, without noise. */
   private static Map<String, Body> examples() {
-    List<Double> t = new ArrayList<>();
-    List<Double> x = new ArrayList<>();
-    List<Double> y = new ArrayList<>();
-    double rate = Math.sqrt(9.80665 / 0.42);
-    for (int i = 0; i <= 60; i++) {
-      double time = i / 30.0;
-      double left = Math.exp(-0.02 * time);
-      t.add(Math.rint(time * 1e4) / 1e4);
-      x.add(Math.rint(20e3 * left * Math.cos(rate * time)) / 1e3);
-      y.add(Math.rint(10e3 * left * Math.sin(rate * time)) / 1e3);
-    }
-    Map<String, Object> recording = new LinkedHashMap<>();
-    recording.put("t", t);
-    recording.put("x", x);
-    recording.put("y", y);
-    Map<String, Object> pendulum = new LinkedHashMap<>();
-    pendulum.put("kind", "cord");
-    pendulum.put("lengthMm", 430.0);
-    pendulum.put("bobMassG", 45.0);
-    Map<String, Object> layout = new LinkedHashMap<>();
-    layout.put("model", "bench");
-    layout.put("pendulum", Body.of(pendulum));
-    layout.put("gapMm", 25.0);
-    layout.put("magnets", List.of());
-    layout.put("damping", Body.of(Map.of("linearNsPerM", 0.001)));
-    Map<String, Object> request = new LinkedHashMap<>();
-    request.put("layout", Body.of(layout));
-    request.put("recording", Body.of(recording));
+    Map<String, Object> request = ExampleRecording.request(60, 0.001);
     request.put("unknown", List.of("lengthMm", "linearNsPerM"));
-    Map<String, Body> examples = new LinkedHashMap<>();
-    examples.put("loss-and-length-of-a-free-swing", Body.of(request));
-    return examples;
+    return Map.of("loss-and-length-of-a-free-swing", Body.of(request));
   }
 
   @Bean

@@ -1,6 +1,5 @@
 package lodeswing.web.fit;
 
-import java.util.List;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.MapShape;
@@ -8,7 +7,6 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
-import lodeswing.web.layout.LayoutShapes;
 import lodeswing.web.recording.RecordingShapes;
 import lodeswing.web.trace.TraceShapes;
 
@@ -48,21 +46,15 @@ final class FitShapes {
   /** The body of a request. */
   static final ObjectShape REQUEST =
       asked(
-              ObjectShape.named("FitRequest", "A recording and what is unknown about it.")
-                  .optional("layoutId", new TextShape(60), "A stored layout.")
-                  .optional("layout", LayoutShapes.REQUEST, "A layout, sent whole.")
-                  .exactlyOneOf(List.of("layoutId"), List.of("layout"))
-                  .required("recording", RecordingShapes.RECORDING, "What was recorded.")
-                  .optional("frame", RecordingShapes.FRAME, "Its units and axes."))
+              RecordingShapes.request(
+                  ObjectShape.named("FitRequest", "A recording and what is unknown about it.")))
           .build();
 
   /** A stored request. */
   static final ObjectShape STORED =
       asked(
-              ObjectShape.named("StoredFit", "A request for a fit as it is kept.")
-                  .required("layoutId", new TextShape(60), "The layout.")
-                  .required("recording", RecordingShapes.STORED, "The recording.")
-                  .required("frame", RecordingShapes.STORED_FRAME, "Its axes."))
+              RecordingShapes.stored(
+                  ObjectShape.named("StoredFit", "A request for a fit as it is kept.")))
           .build();
 
   /** What was found, as it is stored: numbers in SI, figures of the layout in their own units. */

@@ -1,5 +1,6 @@
 package lodeswing.web.recording;
 
+import java.util.List;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
@@ -7,6 +8,8 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TableShape;
+import lodeswing.web.body.TextShape;
+import lodeswing.web.layout.LayoutShapes;
 
 /** What a recording may be. */
 public final class RecordingShapes {
@@ -15,6 +18,7 @@ public final class RecordingShapes {
   private static final int MOST = 1_000_000;
 
   private static final int MOST_CHARACTERS = 2_000_000;
+  private static final int LONGEST_ID = 60;
 
   /** A recorded number. */
   static final NumberShape NUMBER = NumberShape.between(-1e9, 1e9);
@@ -117,4 +121,22 @@ public final class RecordingShapes {
           .build();
 
   private RecordingShapes() {}
+
+  /** What every request about a recording has: the layout, what was recorded, its axes. */
+  public static ObjectShape.Builder request(ObjectShape.Builder builder) {
+    return builder
+        .optional("layoutId", new TextShape(LONGEST_ID), "A stored layout.")
+        .optional("layout", LayoutShapes.REQUEST, "A layout, sent whole.")
+        .exactlyOneOf(List.of("layoutId"), List.of("layout"))
+        .required("recording", RECORDING, "What was recorded.")
+        .optional("frame", FRAME, "Its units and axes.");
+  }
+
+  /** The same as it is kept. */
+  public static ObjectShape.Builder stored(ObjectShape.Builder builder) {
+    return builder
+        .required("layoutId", new TextShape(LONGEST_ID), "The layout.")
+        .required("recording", STORED, "The recording.")
+        .required("frame", STORED_FRAME, "Its axes.");
+  }
 }
