@@ -81,6 +81,11 @@ final class BasinShapes {
           .required("shades", new ListShape(TEXT, 1, 3), "Its colour from light to dark.")
           .required("colorName", TEXT, "Its colour in words.")
           .required("pattern", TEXT, "Its pattern where patterns=true.")
+          .required(
+              "patternRows",
+              new ListShape(TEXT, 1, 64),
+              "One period of it, a row of pixels each from the top; 1 is inked.")
+          .required("ink", TEXT, "The ink of its pattern on color, as #rrggbb.")
           .required("alwaysPatterned", new FlagShape(), "Whether it is never drawn plain.")
           .build();
 

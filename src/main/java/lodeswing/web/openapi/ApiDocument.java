@@ -1,5 +1,7 @@
 package lodeswing.web.openapi;
 
+import static java.util.Map.entry;
+
 import io.swagger.v3.core.util.Json31;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.Operation;
@@ -43,17 +45,18 @@ import org.springframework.stereotype.Component;
 final class ApiDocument implements OpenApiCustomizer {
 
   private static final Map<Integer, String> PROBLEMS =
-      Map.of(
-          400, "Malformed or with faults; each is listed with its pointer.",
-          404, "Nothing is stored there.",
-          406, "None of the offered forms is acceptable; the detail names them.",
-          409, "Another computation needs it.",
-          412, "If-Match names tags that the content does not have.",
-          413, "The body is too large.",
-          415, "The body's media type is not read here.",
-          416, "The asked Range lies outside the content; Content-Range tells its length.",
-          422, "Well formed, but it cannot be built, released or afforded.",
-          503, "Too much to do; Retry-After says when to come back.");
+      Map.ofEntries(
+          entry(400, "Malformed or with faults; each is listed with its pointer."),
+          entry(404, "Nothing is stored there."),
+          entry(406, "None of the offered forms is acceptable; the detail names them."),
+          entry(409, "Another computation needs it."),
+          entry(412, "If-Match names tags that the content does not have."),
+          entry(413, "The body is too large."),
+          entry(415, "The body's media type is not read here."),
+          entry(416, "The asked Range lies outside the content; Content-Range tells its length."),
+          entry(422, "Well formed, but it cannot be built, released or afforded."),
+          entry(501, "The service does not write the asked form; the detail names those it does."),
+          entry(503, "Too much to do; Retry-After says when to come back."));
   private static final int PENDING = 202;
   private static final List<Integer> EVERYWHERE = List.of(400, 406);
 

@@ -9,6 +9,10 @@ public enum Representation {
   TEXT("text", "text/plain;charset=UTF-8", false),
   CBOR("cbor", "application/cbor", true),
   HTML("html", "text/html;charset=UTF-8", false),
+  /** Answers of oEmbed, which names this type (oEmbed 1.0, section 2.3). */
+  XML("xml", "text/xml;charset=UTF-8", false),
+  /** Scripts of the web (RFC 9239). */
+  SCRIPT("script", "text/javascript;charset=UTF-8", false),
   SVG("svg", "image/svg+xml", false),
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),

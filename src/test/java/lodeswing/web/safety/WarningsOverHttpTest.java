@@ -193,6 +193,7 @@ class WarningsOverHttpTest {
   private static String query(Asked asked) {
     return switch (asked.id()) {
       case "getLayoutOdds" -> asked.query() + "&width=0.3";
+      case "getOembed" -> "url=" + SERVICE.uri() + "/embed/" + layoutId();
       case "getSwingCount" -> "swings=20&timeS=26.2&halfAfter=24";
       case "getLayoutSweep" -> "vary=gapMm&from=30&to=32&steps=2&measure=outcome&x=60&y=5";
       case "getOccupancy" -> "releases=64&durationS=1&pixels=200";
