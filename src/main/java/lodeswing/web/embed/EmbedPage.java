@@ -22,6 +22,7 @@ final class EmbedPage {
       a{color:#2c5c94}img{max-width:100%;height:auto}lodeswing-figure{display:block}
       lodeswing-figure>a{display:block}
       .framed{padding:.5rem}
+      .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
       @media (prefers-color-scheme:dark){body{background:#16191d;color:#e9e6de}
       pre{background:#1f242a;border-color:#6d7480}a{color:#9dc3f0}}
       @media print{.copy{display:none}body{background:none}}
@@ -70,7 +71,13 @@ final class EmbedPage {
 
   /** The page with the figure alone. */
   String framed() {
-    return document("<main class=\"framed\">\n" + figure.element("") + "</main>\n");
+    return document(
+        """
+        <main class="framed">
+        <h1 class="unseen">%s</h1>
+        %s</main>
+        """
+            .formatted(escaped(figure.title()), figure.element("")));
   }
 
   /** The page with the figure and what to copy. */

@@ -10,7 +10,7 @@ const TEXTS = {
   en: {
     untitled: "Where every release ends",
     map: "Map of the plate. Arrow keys move the crosshair, plus and minus zoom, zero shows everything, Enter releases the bob"
-      + " at the crosshair, space plays or pauses, comma and full stop step.",
+      + " at the crosshair, space plays or pauses, comma and full stop step, A and B choose the release that is set.",
     hint: "Tap the map to let the bob go there. With the keyboard: arrows, + and −, Enter.",
     zoomIn: "Zoom in", zoomOut: "Zoom out", whole: "Show the whole map", patterns: "Patterns",
     release: "Release {name}", letGo: "Let go", remove: "Remove", target: "A tap on the map sets",
@@ -45,7 +45,7 @@ const TEXTS = {
   de: {
     untitled: "Wo jeder Start endet",
     map: "Karte der Platte. Pfeiltasten bewegen das Fadenkreuz, Plus und Minus zoomen, Null zeigt alles, die Eingabetaste lässt das"
-      + " Pendel am Fadenkreuz los, die Leertaste spielt ab oder hält an, Komma und Punkt gehen schrittweise.",
+      + " Pendel am Fadenkreuz los, die Leertaste spielt ab oder hält an, Komma und Punkt gehen schrittweise, A und B wählen den Start, der gesetzt wird.",
     hint: "Tippen Sie auf die Karte, um das Pendel dort loszulassen. Mit der Tastatur: Pfeile, + und −, Eingabe.",
     zoomIn: "Vergrößern", zoomOut: "Verkleinern", whole: "Ganze Karte zeigen", patterns: "Muster",
     release: "Start {name}", letGo: "Loslassen", remove: "Entfernen", target: "Ein Tipp auf die Karte setzt",
@@ -82,7 +82,7 @@ const TEXTS = {
   es: {
     untitled: "Dónde termina cada suelta",
     map: "Mapa de la placa. Las flechas mueven la cruz, más y menos cambian el aumento, cero muestra todo, Intro suelta el péndulo en"
-      + " la cruz, la barra espaciadora inicia o detiene, coma y punto avanzan paso a paso.",
+      + " la cruz, la barra espaciadora inicia o detiene, coma y punto avanzan paso a paso, A y B eligen la suelta que se fija.",
     hint: "Toque el mapa para soltar allí el péndulo. Con el teclado: flechas, + y −, Intro.",
     zoomIn: "Acercar", zoomOut: "Alejar", whole: "Mostrar todo el mapa", patterns: "Tramas",
     release: "Suelta {name}", letGo: "Soltar", remove: "Quitar", target: "Un toque en el mapa fija",
@@ -156,10 +156,11 @@ button:disabled,input:disabled{opacity:.5;cursor:default}
 .track{flex:1 1 8rem;position:relative;padding-block-end:1.15rem}
 .track input{inline-size:100%;margin:0;padding:0;border:0;background:none;accent-color:var(--act);min-height:1.8rem;display:block}
 .mark{position:absolute;inset-block-start:1.55rem;inset-inline-start:calc(.5rem + (100% - 1rem)*var(--at));font-size:.75rem;line-height:1;
-color:var(--ink);translate:-50% 0;white-space:nowrap}
+color:var(--ink);translate:calc(-100%*var(--at)) 0;white-space:nowrap}
 .mark.second{padding-block-start:.95rem}.mark.second::before{block-size:1.3rem;margin-block-end:-.85rem}
 .marks.both{block-size:.95rem}
-.mark::before{content:"";display:block;inline-size:2px;block-size:.45rem;background:currentColor;margin:-.45rem auto 0}
+.mark::before{content:"";display:block;inline-size:2px;block-size:.45rem;background:currentColor;
+margin:-.45rem 0 0 calc(100%*var(--at) - 1px)}
 .forms{display:grid;gap:.6rem}
 fieldset{border:1px solid var(--edge);border-radius:.3rem;padding:.3rem .6rem .5rem;margin:0;min-inline-size:0;display:flex;flex-wrap:wrap;
 gap:.4rem;align-items:center}
@@ -176,18 +177,19 @@ p{margin:.2rem 0}
 .say{min-block-size:1.5em}
 table{border-collapse:collapse;inline-size:100%;font-variant-numeric:tabular-nums}
 caption{text-align:start;font-weight:600;padding-block-end:.2rem}
-th,td{border-block-end:1px solid var(--edge);padding:.25rem .5rem .25rem 0;text-align:start;vertical-align:top;overflow-wrap:anywhere}
+th,td{border-block-end:1px solid var(--edge);padding:.25rem .5rem .25rem 0;text-align:start;vertical-align:top;overflow-wrap:break-word}
+tbody th{inline-size:40%}
 th{font-weight:normal;color:var(--soft)}thead th{color:var(--ink);font-weight:600}
 .scroll{overflow:auto;max-block-size:22rem}
-.scroll table{inline-size:auto;font-size:.875rem}.scroll th,.scroll td{padding-inline-end:.8rem;overflow-wrap:normal;white-space:nowrap}
+.scroll table{inline-size:auto;font-size:.875rem}.scroll tbody th{inline-size:auto}.scroll th,.scroll td{padding-inline-end:.8rem;overflow-wrap:normal;white-space:nowrap}
 summary{cursor:pointer;padding:.25rem 0}
 .trouble{border:2px solid #b3261e;border-radius:.3rem;padding:.4rem .7rem}
 .trouble[hidden]{display:none}
 a{color:var(--act)}
 .foot{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;grid-column:1/-1}
 .hidden{position:absolute;inline-size:1px;block-size:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-.left,.right{display:grid;gap:.6rem;align-content:start;min-inline-size:0}
-@container (min-width:54rem){.figure{grid-template-columns:minmax(0,34rem) minmax(0,1fr);gap:.75rem 1.5rem}}
+.left,.right{display:grid;grid-template-columns:minmax(0,1fr);gap:.6rem;align-content:start;min-inline-size:0}
+@container (min-width:58rem){.figure{grid-template-columns:minmax(0,33rem) minmax(0,1fr);gap:.75rem 1.5rem}}
 @container (max-width:30rem){.tools{position:static;display:flex;justify-content:end;margin-block-start:.4rem}
 .tools button{background:var(--paper);color:var(--ink);border-color:var(--edge)}
 .clock .track{order:1;flex-basis:100%}.clock .at{margin-inline-start:auto}
@@ -378,7 +380,7 @@ class Tiles {
   #url(key) {
     const [z, x, y] = key.split("/");
     const address = this.basin.tiles.replace("{z}", z).replace("{x}", x).replace("{y}", y);
-    return `${address}${this.patterned ? "&patterns=true" : ""}&wait=10`;
+    return `${address}${this.patterned ? "&patterns=true" : ""}&wait=3`;
   }
 
   pattern(on) {
@@ -537,13 +539,14 @@ class LodeswingFigure extends HTMLElement {
     const { signal } = this.#stop;
     addEventListener("beforeprint", () => this.#printed(true), { signal });
     addEventListener("afterprint", () => this.#printed(false), { signal });
-    addEventListener("online", () => this.#trouble?.hidden === false && this.#start(), { signal });
+    addEventListener("online", () => this.#trouble?.hidden === false && this.#again(), { signal });
     still.addEventListener("change", () => this.#rest(), { signal });
     this.#soon();
   }
 
   disconnectedCallback() {
     this.#stop?.abort();
+    this.#loading?.abort();
     this.#tiles?.clear();
     this.#asking.forEach((control) => control?.abort());
     this.#size?.disconnect();
@@ -591,9 +594,9 @@ class LodeswingFigure extends HTMLElement {
     const own = this.#language.slice(0, 2).toLowerCase() in TEXTS ? this.#language : "en";
     let format;
     try {
-      format = new Intl.NumberFormat(own, { maximumFractionDigits: decimals, minimumFractionDigits: least });
+      format = new Intl.NumberFormat(own, { maximumFractionDigits: decimals, minimumFractionDigits: least, signDisplay: "negative" });
     } catch {
-      format = new Intl.NumberFormat("en", { maximumFractionDigits: decimals, minimumFractionDigits: least });
+      format = new Intl.NumberFormat("en", { maximumFractionDigits: decimals, minimumFractionDigits: least, signDisplay: "negative" });
     }
     return format.format(value).replace(/^-/, "\u2212");
   }
@@ -641,7 +644,7 @@ class LodeswingFigure extends HTMLElement {
       const tell = (how) => this.#wait(this.#how("loading", how));
       const [about, basin] = await Promise.all([
         this.#service.json(`${path}?format=json`, { signal }),
-        this.#service.json(`${path}/basin?format=json&wait=10`, { signal, tell }),
+        this.#service.json(`${path}/basin?format=json&wait=3`, { signal, tell }),
       ]);
       this.#layout = about;
       this.#basin = basin;
@@ -917,7 +920,7 @@ class LodeswingFigure extends HTMLElement {
     body.textContent = "…";
     try {
       const answer = await this.#service.json(
-        `/v1/layouts/${encodeURIComponent(this.#basin.layoutId)}/outcomes?format=json&wait=10`,
+        `/v1/layouts/${encodeURIComponent(this.#basin.layoutId)}/outcomes?format=json&wait=3`,
         { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(send), signal: this.#stop.signal });
       const named = new Map(this.#basin.legend.map((line) => [line.name, this.#endName(line)]));
       const decimals = Math.max(view.decimals, 1);
@@ -988,7 +991,7 @@ class LodeswingFigure extends HTMLElement {
     const query = bench ? "durationS=40&sampleIntervalS=0.05" : "durationS=60&sampleIntervalS=0.1";
     try {
       const trace = await this.#service.json(
-        `/v1/layouts/${encodeURIComponent(this.#basin.layoutId)}/trace?x=${x}&y=${y}&${query}&format=json&wait=10`,
+        `/v1/layouts/${encodeURIComponent(this.#basin.layoutId)}/trace?x=${x}&y=${y}&${query}&format=json&wait=3`,
         { signal: control.signal, tell: (how) => this.#say(this.#how("tracing", how, { name })) });
       if (control.signal.aborted) return;
       this.#paths[slot] = new Path(trace);

@@ -51,8 +51,10 @@ class NamedAddressOverHttpTest {
 
   @Test
   void addressesOfTheWebHaveAnOrigin() {
-    assertEquals(Optional.of("https://a.example"), ServiceAddress.origin("HTTPS://A.example:443/x"));
-    assertEquals(Optional.of("http://a.example:8080"), ServiceAddress.origin("http://a.example:8080"));
+    assertEquals(
+        Optional.of("https://a.example"), ServiceAddress.origin("HTTPS://A.example:443/x"));
+    assertEquals(
+        Optional.of("http://a.example:8080"), ServiceAddress.origin("http://a.example:8080"));
     assertEquals(Optional.of("http://[::1]:81"), ServiceAddress.origin("http://[::1]:81/"));
     assertEquals(Optional.empty(), ServiceAddress.origin("ftp://a.example"));
     assertEquals(Optional.empty(), ServiceAddress.origin("https://me@a.example"));
