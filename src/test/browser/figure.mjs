@@ -305,6 +305,22 @@ try {
   await until(copied, (root) => root.querySelector(".right > table tbody td")?.textContent.startsWith("(1.3"));
   await copied.context().close();
 
+  // A figure far down asks for nothing until it is near; another language, asked for later, keeps what is shown.
+  bodies.set("/below", `${"<p>On.</p>".repeat(120)}${snippet}`);
+  const below = await open(`${course}/below`);
+  await below.waitForTimeout(500);
+  const asked = () => below.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.name.includes("/v1/")).length);
+  assert.equal(await asked(), 0);
+  assert.ok(await below.locator("lodeswing-figure a").isVisible());
+  await below.locator("lodeswing-figure").scrollIntoViewIfNeeded();
+  await ended(below);
+  assert.ok((await asked()) >= 3);
+  await below.evaluate(() => { document.querySelector("lodeswing-figure").lang = "de"; });
+  await until(below, (root) => root.querySelector(".right > table caption")?.textContent === "Die Starts");
+  await whole(below);
+  assert.equal((await cells(below))[0][1], "(1,2; 0,7)");
+  await below.context().close();
+
   const framed = await open(`${course}/framed`);
   await framed.frameLocator("iframe").locator("lodeswing-figure canvas[data-state=whole]").first().waitFor();
   await framed.context().close();

@@ -197,7 +197,7 @@ a{color:var(--act)}
 @media (forced-colors:active){.swatch,.stage,canvas,.mark.second{padding-block-start:.95rem}.mark.second::before{block-size:1.3rem;margin-block-end:-.85rem}
 .marks.both{block-size:.95rem}
 .mark::before{forced-color-adjust:none}.hand:focus-visible{outline-color:Highlight}}
-@media print{:host{--paper:#fff;--plate:#fff;--ink:#000;--soft:#333;--edge:#777;--act:#000;color-scheme:light}
+@media print{:host,:host([theme]),:host(:not([theme=light])){--paper:#fff;--plate:#fff;--ink:#000;--soft:#333;--edge:#777;--act:#000;color-scheme:light}
 .tools,.forms,.hint,.clock,.say,.where,.wait,.trouble,details:not([open]){display:none}
 .figure{border:0;padding:0;display:block}.board{max-width:13cm;margin:.3cm auto}.figure *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .scroll{max-block-size:none;overflow:visible}table,.legend{break-inside:avoid}.foot a::after{content:" (" attr(href) ")";overflow-wrap:anywhere}}
@@ -532,6 +532,8 @@ class LodeswingFigure extends HTMLElement {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(STYLE);
     this.#root.adoptedStyleSheets = [sheet];
+    // What stands within the element is seen until the figure is.
+    this.#root.append(element("slot"));
   }
 
   connectedCallback() {
@@ -541,6 +543,17 @@ class LodeswingFigure extends HTMLElement {
     addEventListener("afterprint", () => this.#printed(false), { signal });
     addEventListener("online", () => this.#trouble?.hidden === false && this.#again(), { signal });
     still.addEventListener("change", () => this.#rest(), { signal });
+    // A figure far down a page asks for nothing until somebody comes near.
+    const near = new IntersectionObserver((seen) => seen.some((one) => one.isIntersecting) && this.#came(near), { rootMargin: "300px" });
+    near.observe(this);
+    signal.addEventListener("abort", () => { near.disconnect(); this.#near = false; });
+  }
+
+  #near = false;
+
+  #came(near) {
+    near.disconnect();
+    this.#near = true;
     this.#soon();
   }
 
@@ -554,7 +567,7 @@ class LodeswingFigure extends HTMLElement {
   }
 
   attributeChangedCallback(name, before, after) {
-    if (!this.isConnected || before === after || !this.#stop) return;
+    if (!this.#near || before === after) return;
     if (name === "lang" && this.#basin) this.#build();
     else this.#soon();
   }

@@ -75,7 +75,8 @@ class EmbedOverHttpTest {
     for (int version = 1; version <= FigureScript.NEWEST; version++) {
       String path = "/embed/" + version + "/lodeswing-figure.js";
       assertEquals(
-          digests.get(version - 1), version + " " + sha384(SERVICE.given().get(path).asByteArray()));
+          digests.get(version - 1),
+          version + " " + sha384(SERVICE.given().get(path).asByteArray()));
     }
   }
 
