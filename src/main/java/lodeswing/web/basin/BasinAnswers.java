@@ -150,6 +150,14 @@ final class BasinAnswers {
     names.place(index).ifPresent(place -> members.put("restPointId", place.id()));
     names.label(index).ifPresent(label -> members.put("label", label));
     members.put("name", names.name(index));
+    names
+        .place(index)
+        .filter(place -> !place.ring())
+        .ifPresent(
+            place -> {
+              members.put("x", request.layout().shown(place.x()));
+              members.put("y", request.layout().shown(place.y()));
+            });
     members.put("color", shade(index, 0.5));
     List<String> shades = new ArrayList<>();
     for (double depth : index < restPoints ? SHADES : new double[] {0.5}) {

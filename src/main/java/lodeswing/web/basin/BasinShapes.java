@@ -77,6 +77,8 @@ final class BasinShapes {
           .optional("restPointId", TEXT, "The rest point's id.")
           .optional("label", TEXT, "The label it stands for.")
           .required("name", TEXT, "The label, or the end in words.")
+          .optional("x", NUMBER, "The rest point; left out where any place of a ring may be it.")
+          .optional("y", NUMBER, "The rest point, likewise.")
           .required("color", TEXT, "Its colour at middle lightness, as #rrggbb.")
           .required("shades", new ListShape(TEXT, 1, 3), "Its colour from light to dark.")
           .required("colorName", TEXT, "Its colour in words.")

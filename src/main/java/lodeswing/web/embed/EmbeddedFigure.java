@@ -52,7 +52,11 @@ record EmbeddedFigure(
 
   /** The address of a picture of the map, without the host. */
   String picture(int side) {
-    return "/v1/layouts/" + layout.layoutId() + "/basin?format=png&width=" + side + "&wait=60";
+    return "/v1/layouts/"
+        + layout.layoutId()
+        + "/basin?format=png&patterns=true&width="
+        + side
+        + "&wait=60";
   }
 
   /** The tag that loads the script. */

@@ -279,6 +279,8 @@ class Service {
         if (!reply.ok) return;
         now = await reply.json();
       }
+      // Asking again would begin it anew, and fail again.
+      if (now.state !== "done") throw new Trouble(now.problem?.code ?? "other", now.problem?.detail);
     } catch (fault) {
       if (signal?.aborted && job.cancelUrl) {
         fetch(this.url(job.cancelUrl), { method: "DELETE", credentials: "omit", keepalive: true }).catch(() => {});
@@ -473,7 +475,9 @@ class Path {
     this.trace = trace;
     const { t, x, y, vx, vy } = trace.samples;
     Object.assign(this, { t, x, y, vx, vy });
-    this.until = Math.min(trace.settledAtS ?? Infinity, t[t.length - 1]);
+    // A rig with a single rest point counts as settled at once, yet it swings.
+    const settled = trace.settledAtS > 1 ? trace.settledAtS : Infinity;
+    this.until = Math.min(settled, t[t.length - 1]);
     this.trusted = trace.trustedUntilS ?? Infinity;
     this.sealed = trace.sealedAtS ?? Infinity;
   }
@@ -633,7 +637,7 @@ class LodeswingFigure extends HTMLElement {
     if (!end) return this.#text("undecided");
     if (end.label) return end.label;
     if (end.kind !== "rest-point") return end.kind in TEXTS.en ? this.#text(end.kind) : end.name;
-    return this.#text("rest", { number: String(end.restPointId ?? "").replace(/\D+/g, "") });
+    return this.#text("rest", { number: this.#restNumber(end) });
   }
 
   /* ---- starting ---- */
@@ -1273,6 +1277,28 @@ class LodeswingFigure extends HTMLElement {
     }
   }
 
+  /** Rest points that no label stands for have their number on the map, as in the legend. */
+  #drawNumbers(ink) {
+    ink.font = "600 11px system-ui,sans-serif";
+    for (const line of this.#basin.legend) {
+      if (line.label || line.x === undefined) continue;
+      const [x, y] = [this.#view.toX(line.x), this.#view.toY(line.y)];
+      ink.beginPath();
+      ink.arc(x, y, 9, 0, 7);
+      ink.fillStyle = "#fcfbf7";
+      ink.fill();
+      ink.strokeStyle = "#22262b";
+      ink.lineWidth = 1.2;
+      ink.stroke();
+      ink.fillStyle = "#22262b";
+      ink.fillText(this.#restNumber(line), x, y + 0.5);
+    }
+  }
+
+  #restNumber(end) {
+    return String(end.restPointId ?? "").replace(/\D+/g, "");
+  }
+
   #drawLabel(ink, magnet, x, y) {
     const room = magnet.diameterMm || magnet.lengthMm ? 0 : 15;
     const text = magnet.label.length > 18 ? `${magnet.label.slice(0, 17)}…` : magnet.label;
@@ -1374,6 +1400,7 @@ class LodeswingFigure extends HTMLElement {
     const ink = this.#ink("top");
     if (!this.#printing) ink.clearRect(0, 0, view.width, view.height);
     this.#drawMagnets(ink, true);
+    this.#drawNumbers(ink);
     ink.font = "600 12px system-ui,sans-serif";
     ink.textBaseline = "middle";
     this.#paths.forEach((path, slot) => {
