@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
@@ -36,6 +37,7 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
   private @Nullable Path folder;
   private @Nullable ConfigurableApplicationContext context;
   private @Nullable RunningService shared;
+  private Optional<ContractProxy> proxy = Optional.empty();
 
   private RunningService(List<String> settings) {
     this.settings = settings;
@@ -99,11 +101,14 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
                 properties.entrySet().stream()
                     .map(property -> "--" + property.getKey() + "=" + property.getValue())
                     .toArray(String[]::new));
+    proxy = ContractProxy.before(port());
     return this;
   }
 
   /** Stops the service; its folder stays. */
   public void stop() {
+    proxy.ifPresent(ContractProxy::close);
+    proxy = Optional.empty();
     running().close();
     context = null;
   }
@@ -147,12 +152,23 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
 
   /** A request to this service. */
   public RequestSpecification given() {
-    return RestAssured.given().baseUri("http://localhost").port(port());
+    return RestAssured.given().baseUri("http://localhost").port(askedPort());
   }
 
   private void pointRestAssured() {
     RestAssured.baseURI = "http://localhost";
-    RestAssured.port = port();
+    if (System.getProperty("contract.prism") != null) {
+      RestAssured.replaceFiltersWith(new ContractProxy.Report());
+    }
+    RestAssured.port = askedPort();
+  }
+
+  /** Where tests send their requests: to the service, or through what judges its answers. */
+  private int askedPort() {
+    if (shared != null) {
+      return shared.askedPort();
+    }
+    return proxy.map(ContractProxy::port).orElseGet(this::port);
   }
 
   private ConfigurableApplicationContext running() {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import lodeswing.figure.Anchor;
 import lodeswing.figure.Shape;
 import lodeswing.figure.Tint;
@@ -28,6 +29,9 @@ public final class Flow {
   /** Room that a heading wants below it, for some lines of what it is the heading of. */
   private static final double COMPANY = 22 * Ink.MM;
 
+  /** Lines of a paragraph, or rows of a table, that stay together at a page's end and head. */
+  private static final int COMPANIONS = 2;
+
   private final double left;
   private final double width;
   private final double top;
@@ -50,6 +54,16 @@ public final class Flow {
     this.top = format.height() - margin;
     this.bottom = margin + foot;
     this.locale = locale;
+    turn();
+  }
+
+  /** Empty pages like those of another. */
+  private Flow(Flow other) {
+    this.left = other.left;
+    this.width = other.width;
+    this.top = other.top;
+    this.bottom = other.bottom;
+    this.locale = other.locale;
     turn();
   }
 
@@ -79,9 +93,15 @@ public final class Flow {
     }
   }
 
-  /** Goes on on the next page where this one has no room for things that belong together. */
-  public Flow together(double height) {
-    need(height);
+  /** Parts that stay on one page where a page can hold them. */
+  public Flow together(Consumer<Flow> parts) {
+    Flow trial = new Flow(this);
+    parts.accept(trial);
+    if (trial.pages.size() == 1) {
+      // What ends with a gap may begin with one instead.
+      need(trial.top - trial.place);
+    }
+    parts.accept(this);
     return this;
   }
 
@@ -128,9 +148,12 @@ public final class Flow {
   private Flow paragraph(String text, double size, Tint tint) {
     List<String> rest = Ink.lines(text, width, size, locale);
     while (!rest.isEmpty()) {
-      need(Ink.height(Math.min(2, rest.size()), size));
+      int count = rest.size();
+      // Fewer than four lines cannot be parted without leaving one alone.
+      need(Ink.height(count < 2 * COMPANIONS ? count : COMPANIONS, size));
       int fit = Math.max(1, (int) ((place - bottom) / Ink.height(1, size) + 1e-9));
-      List<String> now = rest.subList(0, Math.min(fit, rest.size()));
+      int first = fit >= count ? count : Math.max(1, Math.min(fit, count - COMPANIONS));
+      List<String> now = rest.subList(0, first);
       add(PageItem.of(Tag.PARAGRAPH, Ink.block(now, left, place, width, size, tint)));
       place -= Ink.height(now.size(), size);
       rest = rest.subList(now.size(), rest.size());
@@ -190,11 +213,14 @@ public final class Flow {
     List<PageItem> rows = new ArrayList<>();
     List<String> heads = table.columns().stream().map(Table.Column::head).toList();
     double head = rowHeight(heads, widths);
-    need(head + (table.rows().isEmpty() ? 0 : rowHeight(table.rows().get(0), widths)));
+    double[] heights = table.rows().stream().mapToDouble(row -> rowHeight(row, widths)).toArray();
+    need(head + Arrays.stream(heights).limit(COMPANIONS).sum());
     rows.add(row(heads, widths, table, true));
-    for (List<String> row : table.rows()) {
-      double height = rowHeight(row, widths);
-      if (place - height < bottom && !fresh()) {
+    for (int i = 0; i < heights.length; i++) {
+      List<String> row = table.rows().get(i);
+      // The last row does not go on alone.
+      double height = heights[i] + (i == heights.length - COMPANIONS ? heights[i + 1] : 0);
+      if (place - height < bottom && !fresh() && !rows.isEmpty()) {
         add(new PageItem.Block(Tag.TABLE, "", rows));
         rows.clear();
         turn();

@@ -10,6 +10,9 @@ import lodeswing.figure.Tint;
 /** The line at the foot of a page: what the sheet is, and which page. */
 final class PageFoot {
 
+  /** What it takes over the lower margin. */
+  static final double ROOM = 6 * Ink.MM;
+
   private static final double SIZE = 8;
   private static final double GAP = 4 * Ink.MM;
 

@@ -41,15 +41,17 @@ public final class PlacingSheet {
   private final Words words;
   private final Tiling tiling;
   private final PlateDrawing drawing;
+  private final PrintedTiles tiles;
 
   private PlacingSheet(PlacingPlan plan, Tiling tiling, Words words) {
     this.plan = plan;
     this.words = words;
     this.tiling = tiling;
     this.drawing = new PlateDrawing(plan, words, tiling.seams());
+    this.tiles = PrintedTiles.of(tiling, drawing::shows);
   }
 
-  /** How many pages the plate itself takes. */
+  /** How many pages the plate itself takes at most. */
   public static long plates(PlacingPlan plan, Paper paper, Optional<Boolean> landscape) {
     return Tiling.of(plan, paper, landscape).count();
   }
@@ -67,12 +69,14 @@ public final class PlacingSheet {
   }
 
   private PrintedSheet sheet() {
-    boolean tiled = tiling.count() > 1;
+    boolean tiled = tiles.count() > 1;
     List<List<PageItem.Block>> listed = lists(tiled);
     List<List<PageItem.Block>> plates = new ArrayList<>();
     for (int row = 0; row < tiling.rows(); row++) {
       for (int column = 0; column < tiling.columns(); column++) {
-        plates.add(plate(column, row, tiled));
+        if (tiles.has(column, row)) {
+          plates.add(plate(column, row, tiled));
+        }
       }
     }
     List<List<PageItem.Block>> all = new ArrayList<>(tiled ? listed : plates);
@@ -98,7 +102,7 @@ public final class PlacingSheet {
 
   private String description() {
     return words.text(
-        "placing.description", Map.of("magnets", plan.magnets().size(), "pages", tiling.count()));
+        "placing.description", Map.of("magnets", plan.magnets().size(), "pages", tiles.count()));
   }
 
   private PageItem.Block number(int page, int count) {
@@ -112,7 +116,8 @@ public final class PlacingSheet {
     List<PageItem.Block> blocks = new ArrayList<>(head(column, row, tiled));
     ViewBox seen =
         new ViewBox(Tiling.pageLeft(), Tiling.pageBottom(), tiling.width(), tiling.height());
-    List<Shape> shapes = new ArrayList<>(shift.all(drawing.within(window, own(column, row))));
+    List<Shape> shapes =
+        new ArrayList<>(shift.all(drawing.within(window, tiling.own(column, row))));
     List<Shape> marks = shift.all(seams(column, row));
     List<PageItem> items = new ArrayList<>();
     items.add(new PageItem.Marks(List.of(new Shape.Clipped(seen, shapes))));
@@ -120,16 +125,6 @@ public final class PlacingSheet {
     blocks.add(new PageItem.Block(Tag.FIGURE, shown(window), items));
     blocks.addAll(checks());
     return blocks;
-  }
-
-  /** The part of a window up to the middles of the strips that it shares. */
-  private ViewBox own(int column, int row) {
-    ViewBox window = tiling.window(column, row);
-    double left = column == 0 ? window.left() : tiling.seamX(column);
-    double right = column == tiling.columns() - 1 ? window.right() : tiling.seamX(column + 1);
-    double top = row == 0 ? window.top() : tiling.seamY(row);
-    double bottom = row == tiling.rows() - 1 ? window.bottom() : tiling.seamY(row + 1);
-    return new ViewBox(left, bottom, right - left, top - bottom);
   }
 
   /** What a window shows, in words. */
@@ -209,7 +204,10 @@ public final class PlacingSheet {
     List<Shape> shapes = new ArrayList<>();
     for (int r = 0; r < tiling.rows(); r++) {
       for (int c = 0; c < tiling.columns(); c++) {
-        ViewBox own = own(c, r);
+        if (!tiles.has(c, r)) {
+          continue;
+        }
+        ViewBox own = tiling.own(c, r);
         double x = x0 + (own.left() + own.width() / 2 - tiling.left()) * scale;
         double y = y0 - (tiling.top() - own.top() + own.height() / 2) * scale;
         var line = Ink.line(Tint.Role.INK, 0.2);
@@ -243,11 +241,11 @@ public final class PlacingSheet {
   /** Marks at which a page meets its neighbours, with the same letter on both. */
   private List<Shape> seams(int column, int row) {
     ViewBox window = tiling.window(column, row);
-    ViewBox own = own(column, row);
+    ViewBox own = tiling.own(column, row);
     List<Shape> shapes = new ArrayList<>();
     for (int side = 0; side < 2; side++) {
       int seam = column + side;
-      if (seam > 0 && seam < tiling.columns()) {
+      if (tiles.has(seam - 1, row) && tiles.has(seam, row)) {
         double x = tiling.seamX(seam);
         shapes.add(guide(x, window.bottom(), x, window.top()));
         for (int i = 0; i < SEAM_MARKS; i++) {
@@ -257,7 +255,7 @@ public final class PlacingSheet {
         }
       }
       int level = row + side;
-      if (level > 0 && level < tiling.rows()) {
+      if (tiles.has(column, level - 1) && tiles.has(column, level)) {
         double y = tiling.seamY(level);
         shapes.add(guide(window.left(), y, window.right(), y));
         for (int i = 0; i < SEAM_MARKS; i++) {
@@ -348,14 +346,24 @@ public final class PlacingSheet {
             Ink.block(lines, left, y + Ink.height(1, NUMBER) * 1.4, width, NUMBER, Tint.Role.INK)));
   }
 
+  /** With the check square where it takes fewer pages: at the end, or else before the lists. */
   private List<List<PageItem.Block>> lists(boolean tiled) {
-    var flow = new Flow(tiling.format(), 15 * Ink.MM, 3 * Ink.MM, words.locale());
+    List<List<PageItem.Block>> last = lists(tiled, false);
+    List<List<PageItem.Block>> first = lists(tiled, true);
+    return first.size() < last.size() ? first : last;
+  }
+
+  private List<List<PageItem.Block>> lists(boolean tiled, boolean squareFirst) {
+    var flow = new Flow(tiling.format(), Tiling.MARGIN, PageFoot.ROOM, words.locale());
     if (tiled) {
       flow.heading(heading());
       flow.paragraph(
           words.text(
               "placing.join",
-              Map.of("pages", tiling.count(), "columns", tiling.columns(), "rows", tiling.rows())));
+              Map.of("pages", tiles.count(), "columns", tiling.columns(), "rows", tiling.rows())));
+      if (tiles.leftOut() > 0) {
+        flow.paragraph(words.text("placing.left-out", Map.of("count", tiles.leftOut())));
+      }
     } else {
       flow.subheading(words.text("placing.lists"));
     }
@@ -364,8 +372,11 @@ public final class PlacingSheet {
       flow.subheading(words.text("placing.cautions"));
       flow.list(plan.cautions());
     }
+    if (squareFirst) {
+      flow.together(this::checkSquare);
+    }
     if (tiled) {
-      overview(flow);
+      flow.together(this::overview);
     }
     flow.subheading(words.text("placing.parts"));
     flow.table(plan.parts());
@@ -382,11 +393,16 @@ public final class PlacingSheet {
                   "numbers",
                   words.list(drawing.unnamed().stream().map(String::valueOf).toList()))));
     }
-    flow.together(SQUARE + 30 * Ink.MM);
+    if (!squareFirst) {
+      flow.together(this::checkSquare);
+    }
+    return flow.pages();
+  }
+
+  private void checkSquare(Flow flow) {
     flow.subheading(words.text("check.square-title"));
     flow.paragraph(words.text("check.square"));
     flow.figure(words.text("check.square-alternative"), SQUARE + 2 * Ink.MM, PlacingSheet::square);
-    return flow.pages();
   }
 
   private static List<Shape> square(double left, double bottom) {

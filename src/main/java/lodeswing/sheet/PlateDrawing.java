@@ -51,6 +51,10 @@ final class PlateDrawing {
 
   private final PlacingPlan plan;
   private final Words words;
+
+  /** The axes and the plate's edge, under all things. */
+  private final List<Shape> ground = new ArrayList<>();
+
   private final List<Thing> things = new ArrayList<>();
   private final List<Integer> unnamed = new ArrayList<>();
 
@@ -144,17 +148,9 @@ final class PlateDrawing {
   private void plate() {
     var axis = Ink.line(Tint.Role.PLATE_EDGE, AXIS).with(Dash.DASHED);
     ViewBox all = bounds(plan);
-    things.add(
-        new Thing(
-            all,
-            false,
-            List.of(
-                Ink.segment(all.left(), 0, all.right(), 0, axis),
-                Ink.segment(0, all.bottom(), 0, all.top(), axis))));
-    plan.plate()
-        .ifPresent(
-            plate ->
-                things.add(new Thing(all, false, List.of(shape(plate, 0, 0, OUTLINE, false)))));
+    ground.add(Ink.segment(all.left(), 0, all.right(), 0, axis));
+    ground.add(Ink.segment(0, all.bottom(), 0, all.top(), axis));
+    plan.plate().ifPresent(plate -> ground.add(shape(plate, 0, 0, OUTLINE, false)));
   }
 
   private static Shape shape(Outline outline, double x, double y, double width, boolean dashed) {
@@ -374,14 +370,10 @@ final class PlateDrawing {
    * @param own the part of it that no other window has
    */
   List<Shape> within(ViewBox window, ViewBox own) {
-    List<Shape> seen = new ArrayList<>();
+    List<Shape> seen = new ArrayList<>(ground);
     for (Thing thing : things) {
       ViewBox box = thing.box();
-      boolean meets =
-          box.left() < window.right()
-              && box.right() > window.left()
-              && box.bottom() < window.top()
-              && box.top() > window.bottom();
+      boolean meets = meet(box, window);
       boolean holds =
           window.contains(box.left(), box.bottom()) && window.contains(box.right(), box.top());
       boolean middle = own.contains(box.left() + box.width() / 2, box.bottom() + box.height() / 2);
@@ -390,5 +382,36 @@ final class PlateDrawing {
       }
     }
     return seen;
+  }
+
+  /** Whether a part of the plane shows more than an axis. */
+  boolean shows(ViewBox part) {
+    return plan.plate().filter(plate -> hasEdge(plate, part)).isPresent()
+        || things.stream().anyMatch(thing -> meet(thing.box(), part));
+  }
+
+  /** Whether the edge of a plate runs through a part. */
+  private static boolean hasEdge(Outline plate, ViewBox part) {
+    double across = Math.max(Math.abs(part.left()), Math.abs(part.right()));
+    double up = Math.max(Math.abs(part.bottom()), Math.abs(part.top()));
+    double x = Math.max(0, Math.max(part.left(), -part.right()));
+    double y = Math.max(0, Math.max(part.bottom(), -part.top()));
+    if (plate instanceof Outline.Oblong square) {
+      double right = square.width() / 2;
+      double top = square.height() / 2;
+      double line = OUTLINE * Ink.MM;
+      boolean outside = x > right + line || y > top + line;
+      boolean inside = across < right - line && up < top - line;
+      return !outside && !inside;
+    }
+    return Math.hypot(x, y) < plate.reach() + OUTLINE * Ink.MM
+        && Math.hypot(across, up) > plate.reach() - OUTLINE * Ink.MM;
+  }
+
+  private static boolean meet(ViewBox one, ViewBox other) {
+    return one.left() < other.right()
+        && one.right() > other.left()
+        && one.bottom() < other.top()
+        && one.top() > other.bottom();
   }
 }

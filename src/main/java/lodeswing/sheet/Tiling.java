@@ -134,6 +134,16 @@ record Tiling(
         left + column * (width - OVERLAP), top - row * (height - OVERLAP) - height, width, height);
   }
 
+  /** The part of a window up to the middles of the strips that it shares. */
+  ViewBox own(int column, int row) {
+    ViewBox window = window(column, row);
+    double from = column == 0 ? window.left() : seamX(column);
+    double right = column == columns - 1 ? window.right() : seamX(column + 1);
+    double upper = row == 0 ? window.top() : seamY(row);
+    double bottom = row == rows - 1 ? window.bottom() : seamY(row + 1);
+    return new ViewBox(from, bottom, right - from, upper - bottom);
+  }
+
   /** Middle of the strip to the left of a column. */
   double seamX(int column) {
     return left + column * (width - OVERLAP) + OVERLAP / 2;

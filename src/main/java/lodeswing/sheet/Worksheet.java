@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import lodeswing.figure.AlternativeText;
-import lodeswing.figure.Shape;
 import lodeswing.sheet.WorksheetFacts.Aim;
 import lodeswing.sheet.WorksheetFacts.Chance;
 import lodeswing.sheet.WorksheetFacts.Spot;
@@ -23,7 +22,6 @@ public final class Worksheet {
 
   private static final double FIELD = 9 * Ink.MM;
   private static final double SKETCH = 92 * Ink.MM;
-  private static final double FOOT = 6 * Ink.MM;
 
   /** Tries from one place, and from anywhere. */
   private static final int SAME_PLACE_TRIES = 10;
@@ -101,7 +99,7 @@ public final class Worksheet {
   }
 
   private Flow flow() {
-    return new Flow(format, Tiling.MARGIN, FOOT, words.locale());
+    return new Flow(format, Tiling.MARGIN, PageFoot.ROOM, words.locale());
   }
 
   private PageItem.Block number(int page, int count) {
@@ -117,19 +115,41 @@ public final class Worksheet {
     }
     for (int k = 0; k < activities.size(); k++) {
       WorksheetActivity one = activities.get(k);
-      flow.subheading(words.text("number", Map.of("number", k + 1, "title", title(one))));
-      flow.paragraph(words.text(one.word() + ".how", arguments()));
-      switch (one) {
-        case PREDICT -> predict(flow);
-        case TWICE -> twice(flow);
-        case FAIR -> fair(flow);
-        case WEAK_SPOTS -> weakSpots(flow);
-        case FREE_SWING -> freeSwing(flow);
-        case DAMPING -> damping(flow);
-      }
+      int number = k + 1;
+      // What to do stays with where it is done.
+      flow.together(
+          parts -> {
+            parts.subheading(words.text("number", Map.of("number", number, "title", title(one))));
+            parts.paragraph(words.text(one.word() + ".how", arguments()));
+            field(one, parts);
+          });
+      more(one, flow);
       flow.question(words.text(one.word() + ".think"), LINES);
     }
     return flow.pages();
+  }
+
+  /** What pupils draw or write into first. */
+  private void field(WorksheetActivity one, Flow flow) {
+    switch (one) {
+      case PREDICT -> sketch(flow, facts.aims());
+      case TWICE -> twice(flow);
+      case FAIR -> fair(flow);
+      case WEAK_SPOTS -> sketch(flow, List.of());
+      case FREE_SWING -> freeSwing(flow);
+      case DAMPING -> damping(flow);
+    }
+  }
+
+  /** What follows it. */
+  private void more(WorksheetActivity one, Flow flow) {
+    switch (one) {
+      case PREDICT -> predict(flow);
+      case TWICE -> places(flow);
+      case FAIR -> chiSquared(flow);
+      case WEAK_SPOTS -> weakSpots(flow);
+      case FREE_SWING, DAMPING -> {}
+    }
   }
 
   private String title(WorksheetActivity one) {
@@ -158,20 +178,19 @@ public final class Worksheet {
   }
 
   private void sketch(Flow flow, List<Aim> aims) {
-    PlateSketch sketch = new PlateSketch(facts, SKETCH);
+    PlateSketch sketch = new PlateSketch(facts, aims, SKETCH);
     flow.figure(
         words.text("sketch", Map.of("magnets", facts.magnets().size(), "places", aims.size())),
         SKETCH,
-        (left, bottom) -> {
-          List<Shape> shapes = new ArrayList<>(sketch.shapes(left, bottom));
-          shapes.addAll(sketch.marks(aims, left, bottom));
-          return shapes;
-        });
+        sketch::shapes);
     flow.remark(words.text("sketch-scale", Map.of("times", words.number(sketch.reduction(), 3))));
   }
 
   private void predict(Flow flow) {
-    sketch(flow, facts.aims());
+    if (facts.aims().isEmpty()) {
+      flow.remark(words.text("no-place"));
+      return;
+    }
     flow.form(
         table(
             facts.aims().size(),
@@ -196,6 +215,13 @@ public final class Worksheet {
             "column.tally-q",
             "column.count"),
         FIELD);
+  }
+
+  private void places(Flow flow) {
+    if (facts.pair().isEmpty()) {
+      flow.remark(words.text("no-place"));
+      return;
+    }
     flow.remark(
         words.text(
             "twice.places", Map.of("p", at(facts.pair().get(0)), "q", at(facts.pair().get(1)))));
@@ -219,6 +245,9 @@ public final class Worksheet {
             "column.if-fair",
             "column.difference"),
         FIELD);
+  }
+
+  private void chiSquared(Flow flow) {
     if (age >= STATISTICS_FROM && facts.labels().size() > 1) {
       int freedom = facts.labels().size() - 1;
       double limit = new ChiSquaredDistribution(freedom).inverseCumulativeProbability(LEVEL);
@@ -234,7 +263,6 @@ public final class Worksheet {
   }
 
   private void weakSpots(Flow flow) {
-    sketch(flow, List.of());
     flow.form(
         table(
             5,
@@ -305,12 +333,18 @@ public final class Worksheet {
         case FREE_SWING -> swing(flow);
         case DAMPING -> halving(flow);
       }
-      flow.paragraph(words.text(one.word() + ".key"));
+      if (one != WorksheetActivity.DAMPING || facts.swing().halves().isPresent()) {
+        flow.paragraph(words.text(one.word() + ".key"));
+      }
     }
     return flow.pages();
   }
 
   private void chances(Flow flow, List<Aim> aims, boolean pair) {
+    if (aims.isEmpty()) {
+      flow.paragraph(words.text("no-place"));
+      return;
+    }
     List<List<String>> rows = new ArrayList<>();
     for (int k = 0; k < aims.size(); k++) {
       Aim aim = aims.get(k);

@@ -1,16 +1,21 @@
 package lodeswing.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.restassured.path.json.JsonPath;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lodeswing.RunningService;
 import lodeswing.figure.Outline;
 import lodeswing.figure.PlateMagnet;
 import lodeswing.render.pdf.PdfValidation;
@@ -23,10 +28,15 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PlacingSheetTest {
 
   private static final double MM = 1e-3;
+
+  @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
   /** What a sheet promises [mm]. */
   private static final double PROMISED = 0.1;
@@ -94,13 +104,13 @@ class PlacingSheetTest {
    */
   private record Fit(double x, double y, Set<Integer> seen) {
 
-    static Fit of(List<PrintedPage.Circle> circles, PlacingPlan plan, double within) {
-      for (SheetMagnet first : plan.magnets()) {
+    static Fit of(List<PrintedPage.Circle> circles, List<SheetMagnet> magnets, double within) {
+      for (SheetMagnet first : magnets) {
         double x = circles.get(0).x() - first.magnet().x() / MM;
         double y = circles.get(0).y() - first.magnet().y() / MM;
         Set<Integer> seen = new HashSet<>();
         for (PrintedPage.Circle circle : circles) {
-          for (SheetMagnet one : plan.magnets()) {
+          for (SheetMagnet one : magnets) {
             double dx = circle.x() - x - one.magnet().x() / MM;
             double dy = circle.y() - y - one.magnet().y() / MM;
             if (Math.hypot(dx, dy) < within) {
@@ -123,7 +133,7 @@ class PlacingSheetTest {
         var page = new PrintedPage(document.getPage(0));
         List<PrintedPage.Circle> circles = page.circles(12.5);
         assertEquals(3, circles.size());
-        Fit fit = Fit.of(circles, three(), WRITTEN);
+        Fit fit = Fit.of(circles, three().magnets(), WRITTEN);
         assertEquals(3, fit.seen().size());
         // The ring about the point under the bob.
         PrintedPage.Circle ring = page.circles(2.5).get(0);
@@ -153,7 +163,7 @@ class PlacingSheetTest {
             continue;
           }
           plates++;
-          Fit fit = Fit.of(circles, plan, WRITTEN);
+          Fit fit = Fit.of(circles, plan.magnets(), WRITTEN);
           seen.addAll(fit.seen());
           for (PrintedPage.Circle mark : page.circles(2)) {
             String place =
@@ -174,14 +184,88 @@ class PlacingSheetTest {
 
   @Test
   void centresAreTrueInPixelsToo() throws IOException {
-    held(three(), 12.5, Optional.of(false));
-    held(crowded(), 6, Optional.of(true));
+    held(pdf(three(), Paper.A4, Optional.of(false)), three().magnets(), 12.5);
+    held(pdf(crowded(), Paper.A4, Optional.of(true)), crowded().magnets(), 6);
+  }
+
+  /** The sheets that are answered for two samples, their magnets taken from their documents. */
+  @ParameterizedTest
+  @CsvSource({"three-stations, 3, 12.5", "crowded-shelf, 27, 6"})
+  void centresOfTheSamplesAreTrueInPixels(String sample, int count, double radius)
+      throws IOException {
+    JsonPath layout = SERVICE.given().get(address(sample)).jsonPath();
+    List<SheetMagnet> magnets = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      String magnet = "layout.magnets[" + i + "].";
+      magnets.add(
+          disc(i + 1, layout.getDouble(magnet + "x"), layout.getDouble(magnet + "y"), radius, ""));
+      assertEquals(2 * radius, layout.getDouble(magnet + "diameterMm"));
+    }
+    assertEquals(count, layout.getList("layout.magnets").size());
+    held(
+        SERVICE.given().get(address(sample) + "/template?paper=a4").asByteArray(), magnets, radius);
+  }
+
+  private static String address(String sample) {
+    return "/v1/layouts/" + SERVICE.given().get("/v1/sample-layouts/" + sample).path("layoutId");
+  }
+
+  /** Three discs in the middle of a plate whose edge is far from them. */
+  @Test
+  void pagesThatShowAtMostAnAxisAreLeftOutAndTheOthersAreJoined() throws IOException {
+    for (Outline plate : List.of(new Outline.Round(0.35), new Outline.Oblong(0.9, 0.9, 0))) {
+      PlacingPlan wide = plan(Optional.of(plate), three().magnets());
+      long all = PlacingSheet.plates(wide, Paper.A4, Optional.of(false));
+      Map<String, Integer> marks = new HashMap<>();
+      Set<String> seen = new HashSet<>();
+      int plates = 0;
+      try (PDDocument document = Loader.loadPDF(pdf(wide, Paper.A4, Optional.of(false)))) {
+        for (PDPage printed : document.getPages()) {
+          String text = text(document, printed);
+          if (!text.contains("Plate, row")) {
+            continue;
+          }
+          plates++;
+          var page = new PrintedPage(printed);
+          List.of("Tide", "Dune", "Reef").stream().filter(text::contains).forEach(seen::add);
+          assertFalse(page.circles(2).isEmpty(), "a page that is joined to none:\n" + text);
+          for (String word : text.split("\\s+")) {
+            // N and S are poles too.
+            if (word.matches("[A-Z]{1,2}") && !Set.of("N", "S").contains(word)) {
+              marks.merge(word, 1, Integer::sum);
+            }
+          }
+        }
+      }
+      assertTrue(plates < all, plates + " of " + all + " pages");
+      assertEquals(Set.of("Tide", "Dune", "Reef"), seen);
+      assertTrue(marks.values().stream().allMatch(count -> count == 2), marks.toString());
+    }
+  }
+
+  private static String text(PDDocument document, PDPage page) throws IOException {
+    var stripper = new PDFTextStripper();
+    int number = document.getPages().indexOf(page) + 1;
+    stripper.setStartPage(number);
+    stripper.setEndPage(number);
+    return stripper.getText(document);
+  }
+
+  @Test
+  void aSheetOfThreeMagnetsTakesTwoPages() throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf(three(), Paper.A4, Optional.empty()))) {
+      assertEquals(2, document.getNumberOfPages());
+    }
+    byte[] sample = SERVICE.given().get(address("three-stations") + "/template").asByteArray();
+    try (PDDocument document = Loader.loadPDF(sample)) {
+      assertEquals(2, document.getNumberOfPages());
+    }
   }
 
   /** Draws the pages in grey, 600 pixels to the inch, and finds each outline's middle. */
-  private static void held(PlacingPlan plan, double radius, Optional<Boolean> landscape)
+  private static void held(byte[] pdf, List<SheetMagnet> magnets, double radius)
       throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf(plan, Paper.A4, landscape))) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
       var renderer = new PDFRenderer(document);
       Set<Integer> whole = new HashSet<>();
       for (int i = 0; i < document.getNumberOfPages(); i++) {
@@ -189,9 +273,9 @@ class PlacingSheetTest {
         if (circles.isEmpty()) {
           continue;
         }
-        Fit fit = Fit.of(circles, plan, WRITTEN);
+        Fit fit = Fit.of(circles, magnets, WRITTEN);
         BufferedImage image = renderer.renderImageWithDPI(i, DPI, ImageType.GRAY);
-        for (SheetMagnet one : plan.magnets()) {
+        for (SheetMagnet one : magnets) {
           double x = (one.magnet().x() / MM + fit.x()) * DPI / 25.4;
           double y = image.getHeight() - (one.magnet().y() / MM + fit.y()) * DPI / 25.4;
           double reach = radius * DPI / 25.4;
@@ -208,7 +292,7 @@ class PlacingSheetTest {
           }
         }
       }
-      assertEquals(plan.magnets().size(), whole.size(), "magnets seen as a whole");
+      assertEquals(magnets.size(), whole.size(), "magnets seen as a whole");
     }
   }
 

@@ -213,7 +213,13 @@ class BasinOperations {
             ParameterText.optional(
                 "settled", new FlagShape(), "true: also when each bob had settled.", "false"),
             SharedTexts.dryRun()),
-        Optional.of(new RequestText(OutcomeShapes.REQUEST, Map.of())),
+        Optional.of(
+            new RequestText(
+                OutcomeShapes.REQUEST,
+                Map.of(
+                    "two-releases",
+                    Body.of(Map.of("x", List.of(60.0, -70.0), "y", List.of(0.0, 30.0)))),
+                Optional.of("x,y\n60,0\n-70,30\n"))),
         List.of(
             new AnswerText(
                 200,

@@ -7,6 +7,7 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.layout.LayoutShapes;
 import lodeswing.web.recording.RecordingShapes;
 import lodeswing.web.trace.TraceShapes;
 
@@ -140,6 +141,7 @@ final class FitShapes {
               ObjectShape.named("FittedLayout", "The layout with what was found.")
                   .open()
                   .required("layoutId", TEXT, "Its id.")
+                  .required("layout", LayoutShapes.CANONICAL, "The layout itself.")
                   .build(),
               "The fitted layout, stored.")
           .required("notes", new ListShape(TEXT, 0, 20), "What to know about the result.")

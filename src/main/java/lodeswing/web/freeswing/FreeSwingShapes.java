@@ -8,6 +8,7 @@ import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.layout.LayoutShapes;
 
 /** What the answers about free swings look like. */
 final class FreeSwingShapes {
@@ -158,9 +159,7 @@ final class FreeSwingShapes {
           .required("keeps", ChoiceShape.of(DesignController.KEEPS), "What of the rig stays.")
           .required("sentence", TEXT, "The design in words.")
           .required(
-              "pendulum",
-              ObjectShape.named("DesignedPendulum", "As in a layout.").open().build(),
-              "The changed pendulum, as a layout takes it.")
+              "pendulum", LayoutShapes.PENDULUM, "The changed pendulum, as a layout takes it.")
           .required("hand", HAND, "How exact the hand must be.")
           .required("wholeMillimetres", WHOLE, "What a ruler makes of it.")
           .required("periodXS", NUMBER, "Period of small swings along x.")

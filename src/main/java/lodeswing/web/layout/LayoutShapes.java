@@ -35,6 +35,9 @@ public final class LayoutShapes {
   private static final Shape SMALL = NumberShape.between(0, 100).in("millimetres");
   private static final Shape PLAIN = NumberShape.between(-1000, 1000);
 
+  /** What the bob hangs on. */
+  public static final OneOfShape PENDULUM = PendulumShapes.PENDULUM;
+
   /** A layout as it may be sent: stock and patterns allowed. */
   public static final OneOfShape REQUEST =
       new OneOfShape(
@@ -84,7 +87,7 @@ public final class LayoutShapes {
     return ObjectShape.named(name, "A real rig in true units.")
         .required("model", ChoiceShape.of("bench"), "The model.")
         .optional("title", TITLE, "A title.")
-        .required("pendulum", PendulumShapes.PENDULUM, "What the bob hangs on.")
+        .required("pendulum", PENDULUM, "What the bob hangs on.")
         .optional("bobMagnet", MagnetShapes.BOB, "The magnet on the bob; none if left out.")
         .required(
             "gapMm",

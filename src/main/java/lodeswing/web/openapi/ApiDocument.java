@@ -192,9 +192,15 @@ final class ApiDocument implements OpenApiCustomizer {
             (name, body) ->
                 media.addExamples(
                     name, new Example().summary(title(name, body)).value(plain(body))));
-    return new RequestBody()
-        .required(true)
-        .content(new Content().addMediaType("application/json", media));
+    var content = new Content().addMediaType("application/json", media);
+    request
+        .table()
+        .ifPresent(
+            table ->
+                content.addMediaType(
+                    "text/csv",
+                    new MediaType().schema(schema(Map.of("type", "string"))).example(table)));
+    return new RequestBody().required(true).content(content);
   }
 
   private static String title(String name, Body body) {

@@ -114,8 +114,15 @@ public record OperationDescription(
    *
    * @param shape what is accepted
    * @param examples worked examples by name; each can be posted as it is
+   * @param table a CSV table that says the same, where one is taken too
    */
-  public record RequestText(RecordShape shape, Map<String, Body> examples) {}
+  public record RequestText(RecordShape shape, Map<String, Body> examples, Optional<String> table) {
+
+    /** A body in JSON alone. */
+    public RequestText(RecordShape shape, Map<String, Body> examples) {
+      this(shape, examples, Optional.empty());
+    }
+  }
 
   /**
    * An answer.

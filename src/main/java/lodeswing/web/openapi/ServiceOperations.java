@@ -29,6 +29,9 @@ class ServiceOperations {
           .required("code", ANY_TEXT, "The word in code and at the end of type.")
           .required("status", NumberShape.count(400, 599), "HTTP status.")
           .required("title", ANY_TEXT, "Short title.")
+          .required("type", ANY_TEXT, "The address of this page.")
+          .required("meaning", ANY_TEXT, "What it means.")
+          .required("remedy", ANY_TEXT, "What helps.")
           .build();
 
   private static final ObjectShape PROBLEM_PAGES =

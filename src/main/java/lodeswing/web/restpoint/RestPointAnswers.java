@@ -74,6 +74,8 @@ final class RestPointAnswers {
           .required("kind", TEXT, "What happens there, such as magnet-contact.")
           .required("x", NUMBER, "Plan position.")
           .required("y", NUMBER, "Plan position.")
+          .optional("energyJ", NUMBER, "Potential energy there (bench).")
+          .optional("energy", NUMBER, "Potential energy there (textbook).")
           .required("catches", new FlagShape(), "Whether the bob would stay there.")
           .build();
 

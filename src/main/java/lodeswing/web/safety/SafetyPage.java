@@ -12,6 +12,8 @@ final class SafetyPage {
       """
       body{font-family:sans-serif;line-height:1.4;max-width:46em;margin:2em auto;padding:0 1em}
       h2{font-size:1.1em;margin:1.6em 0 .3em}h2 b{border:1px solid;padding:0 .4em;margin-right:.4em}
+      :root{color-scheme:light dark}h1,p,td,th{overflow-wrap:break-word}
+      .scroll{overflow-x:auto}
       p{margin:.3em 0}.small{font-size:.85em}table{border-collapse:collapse}
       th,td{border:1px solid;padding:.2em .5em;text-align:left}
       footer{border-top:1px solid;margin-top:2em;padding-top:.5em}
@@ -34,8 +36,10 @@ final class SafetyPage {
     <style>
     %3$s</style></head>
     <body>
+    <main>
     <h1>%2$s</h1>
-    %4$s</body>
+    %4$s</main>
+    </body>
     </html>
     """
         .formatted(words.language(), heading, STYLE, brief ? lines(notes) : full(notes));
@@ -92,19 +96,34 @@ final class SafetyPage {
     if (table.rows().isEmpty()) {
       return "";
     }
-    String rows = table.rows().stream().map(row -> cells(row, "td")).collect(Collectors.joining());
-    return "<h2>"
-        + escaped(words.label("label.magnets"))
-        + "</h2>\n<table>\n"
-        + cells(table.titles(), "th")
-        + rows
-        + "</table>\n";
+    String titles =
+        table.titles().stream().map(SafetyPage::columnHead).collect(Collectors.joining());
+    String rows = table.rows().stream().map(SafetyPage::row).collect(Collectors.joining());
+    // A narrow screen scrolls the table and not the page; by the keyboard too.
+    return """
+    <h2 id="magnets">%s</h2>
+    <div class="scroll" role="region" aria-labelledby="magnets" tabindex="0">
+    <table>
+    <thead><tr>%s</tr></thead>
+    <tbody>
+    %s</tbody>
+    </table>
+    </div>
+    """
+        .formatted(escaped(words.label("label.magnets")), titles, rows);
   }
 
-  private static String cells(List<String> cells, String kind) {
+  private static String columnHead(String title) {
+    return "<th scope=\"col\">" + escaped(title) + "</th>";
+  }
+
+  /** A row, named by its first cell. */
+  private static String row(List<String> cells) {
+    String name = "<th scope=\"row\" dir=\"auto\">" + escaped(cells.get(0)) + "</th>";
     return cells.stream()
-        .map(cell -> "<" + kind + ">" + escaped(cell) + "</" + kind + ">")
-        .collect(Collectors.joining("", "<tr>", "</tr>\n"));
+        .skip(1)
+        .map(cell -> "<td>" + escaped(cell) + "</td>")
+        .collect(Collectors.joining("", "<tr>" + name, "</tr>\n"));
   }
 
   private static String escaped(String text) {

@@ -1,6 +1,7 @@
 package lodeswing.web.sheet;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -76,7 +77,7 @@ final class TemplateController {
     PlacingPlan plan = plan(layout, release(query), words);
     Paper paper = query.get(SheetQuery.PAPER);
     Optional<Boolean> landscape = SheetQuery.landscape(query);
-    checkSize(PlacingSheet.plates(plan, paper, landscape));
+    checkSize(plan, paper, landscape);
     layouts.save(layout);
     return SheetReply.of(
             form,
@@ -115,16 +116,24 @@ final class TemplateController {
     return x.map(value -> new PlacingPlan.Spot(value * MM, y.orElseThrow() * MM));
   }
 
-  private void checkSize(long pages) {
-    if (pages > limits.sheetPages()) {
-      throw new ProblemException(
-          ProblemCode.TOO_COSTLY,
-          "In true scale the plate takes "
-              + pages
-              + " pages of this paper; a sheet has "
-              + limits.sheetPages()
-              + " at most.",
-          List.of(new Fault("?paper", "is too small for this plate; take a larger one")));
+  private void checkSize(PlacingPlan plan, Paper paper, Optional<Boolean> landscape) {
+    long pages = PlacingSheet.plates(plan, paper, landscape);
+    if (pages <= limits.sheetPages()) {
+      return;
     }
+    String instead =
+        Arrays.stream(Paper.values())
+            .filter(other -> PlacingSheet.plates(plan, other, landscape) <= limits.sheetPages())
+            .findFirst()
+            .map(other -> "; " + other.word() + " would do")
+            .orElse(", as every other is");
+    throw new ProblemException(
+        ProblemCode.TOO_COSTLY,
+        "In true scale the plate takes "
+            + pages
+            + " pages of this paper; a sheet has "
+            + limits.sheetPages()
+            + " at most.",
+        List.of(new Fault("?paper", "is too small for this plate" + instead)));
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lodeswing.analysis.basin.SpecialEnd;
+import lodeswing.analysis.worksheet.TriedPlace;
 import lodeswing.core.chance.EndCounts;
 import lodeswing.core.statistics.Interval;
 import lodeswing.core.statistics.IntervalRule;
@@ -56,7 +57,7 @@ final class FigureWords {
         cautions);
   }
 
-  private WorksheetFacts.Aim aim(StoredFigures.Place place, EndNames names) {
+  private WorksheetFacts.Aim aim(TriedPlace place, EndNames names) {
     return new WorksheetFacts.Aim(place.x(), place.y(), chances(place.ends(), names));
   }
 

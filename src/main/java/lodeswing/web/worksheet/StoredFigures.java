@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import lodeswing.analysis.worksheet.TriedPlace;
 import lodeswing.core.chance.EndCounts;
 import lodeswing.sheet.WorksheetFacts;
 import lodeswing.web.restpoint.RestPlace;
@@ -25,8 +26,8 @@ import lodeswing.web.restpoint.RestPlace;
 record StoredFigures(
     List<RestPlace> places,
     double reach,
-    List<Place> aims,
-    List<Place> pair,
+    List<TriedPlace> aims,
+    List<TriedPlace> pair,
     EndCounts anywhere,
     List<WorksheetFacts.Spot> spots) {
 
@@ -35,21 +36,6 @@ record StoredFigures(
     aims = List.copyOf(aims);
     pair = List.copyOf(pair);
     spots = List.copyOf(spots);
-  }
-
-  /**
-   * A place and the ends of tries from there.
-   *
-   * @param x [m]
-   * @param y [m]
-   */
-  record Place(double x, double y, EndCounts ends) {
-
-    /** Share of the end that most tries have. */
-    double surest() {
-      int most = ends.byEnd().values().stream().mapToInt(Integer::intValue).max().orElse(0);
-      return most / (double) Math.max(1, ends.total());
-    }
   }
 
   byte[] written() {
@@ -72,9 +58,9 @@ record StoredFigures(
     return bytes.toByteArray();
   }
 
-  private static void write(List<Place> places, DataOutputStream out) throws IOException {
+  private static void write(List<TriedPlace> places, DataOutputStream out) throws IOException {
     out.writeInt(places.size());
-    for (Place place : places) {
+    for (TriedPlace place : places) {
       out.writeDouble(place.x());
       out.writeDouble(place.y());
       place.ends().write(out);
@@ -85,8 +71,8 @@ record StoredFigures(
     try (var in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       List<RestPlace> places = RestPlace.read(in);
       double reach = in.readDouble();
-      List<Place> aims = readPlaces(in);
-      List<Place> pair = readPlaces(in);
+      List<TriedPlace> aims = readPlaces(in);
+      List<TriedPlace> pair = readPlaces(in);
       EndCounts anywhere = EndCounts.read(in);
       List<WorksheetFacts.Spot> spots = new ArrayList<>();
       for (int k = in.readInt(); k > 0; k--) {
@@ -98,10 +84,10 @@ record StoredFigures(
     }
   }
 
-  private static List<Place> readPlaces(DataInputStream in) throws IOException {
-    List<Place> places = new ArrayList<>();
+  private static List<TriedPlace> readPlaces(DataInputStream in) throws IOException {
+    List<TriedPlace> places = new ArrayList<>();
     for (int k = in.readInt(); k > 0; k--) {
-      places.add(new Place(in.readDouble(), in.readDouble(), EndCounts.read(in)));
+      places.add(new TriedPlace(in.readDouble(), in.readDouble(), EndCounts.read(in)));
     }
     return places;
   }

@@ -1,20 +1,16 @@
 package lodeswing.web.worksheet;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lodeswing.analysis.field.PlateField;
 import lodeswing.analysis.field.WeakSpotSearch;
-import lodeswing.core.chance.DiscSpread;
+import lodeswing.analysis.worksheet.PlaceChoice;
+import lodeswing.analysis.worksheet.PlaceTrials;
 import lodeswing.core.chance.EndCounts;
-import lodeswing.core.chance.HandSpread;
-import lodeswing.core.chance.NormalSpread;
-import lodeswing.core.chance.Odds;
 import lodeswing.core.field.Frame;
 import lodeswing.core.integrate.lane.LaneProvider;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.core.outcome.OutcomeFinders;
-import lodeswing.core.rig.Release;
 import lodeswing.job.Computation;
 import lodeswing.job.Recipe;
 import lodeswing.job.Stages;
@@ -33,22 +29,12 @@ import org.springframework.context.annotation.Configuration;
 @Configuration(proxyBeanMethods = false)
 class WorksheetComputations {
 
-  /** Rings of places that are tried, as parts of the reach; places on each; tries from each. */
-  private static final double[] RINGS = {0.45, 0.7, 0.95};
-
-  private static final int DIRECTIONS = 8;
-  private static final int TRIES = 192;
-  private static final int ANYWHERE = 1_984;
-  private static final long SEED = 1;
-
-  /** Turns the places off the axes, on which rigs with a mirror are undecided by symmetry. */
-  private static final double OFF_AXIS = 0.3;
-
   /** A sheet of paper over the magnets [m]. */
   private static final double OVER_MAGNETS = 2e-3;
 
   private static final int MOST_SPOTS = 12;
   private static final double MILLI = 1e-3;
+  private static final long RELEASES = PlaceTrials.FROM_PLACES + PlaceTrials.FROM_ANYWHERE;
 
   private final Landscapes landscapes;
   private final OutcomeFinders finders;
@@ -82,48 +68,27 @@ class WorksheetComputations {
             request.url(),
             progress -> compute(request, place, progress).written())
         .remadeFrom(request.words().toArray(String[]::new))
-        .costing(landscapes.costOf(request.layout()).odds(tries() + ANYWHERE, 0, 0));
-  }
-
-  private static long tries() {
-    return (long) RINGS.length * DIRECTIONS * TRIES;
+        .costing(landscapes.costOf(request.layout()).odds(RELEASES, 0, 0));
   }
 
   private StoredFigures compute(
       WorksheetRequest request, LayoutPlace at, Computation.Progress progress) {
     WorkCost cost = landscapes.costOf(request.layout());
-    long all = cost.odds(tries() + ANYWHERE, 0, 0) - cost.makingReady();
-    long some = all * tries() / (tries() + ANYWHERE);
+    long all = cost.odds(RELEASES, 0, 0) - cost.makingReady();
+    long some = all * PlaceTrials.FROM_PLACES / RELEASES;
     Stages stages = new Stages(progress, cost.makingReady(), some, all - some);
     Landscape landscape = landscapes.of(request.layout(), at, stages.next());
     double reach = UsualWindow.halfWidth(request.layout()) * MILLI;
-    Computation.Progress trying = stages.next();
-    List<StoredFigures.Place> tried = new ArrayList<>();
-    int count = RINGS.length * DIRECTIONS;
-    for (int k = 0; k < count; k++) {
-      int done = k;
-      double radius = RINGS[k / DIRECTIONS] * reach;
-      double angle = 2 * Math.PI * (k % DIRECTIONS + OFF_AXIS) / DIRECTIONS;
-      double x = Math.rint(radius * Math.cos(angle) / MILLI) * MILLI;
-      double y = Math.rint(radius * Math.sin(angle) / MILLI) * MILLI;
-      var hand = new HandSpread(new Release(x, y, 0, 0), new NormalSpread(request.spread()), 0);
-      EndCounts ends =
-          odds(landscape, hand).count(TRIES, SEED, part -> trying.report((done + part) / count));
-      tried.add(new StoredFigures.Place(x, y, ends));
-    }
-    var anywhere = new HandSpread(new Release(0, 0, 0, 0), new DiscSpread(reach), 0);
-    EndCounts ends = odds(landscape, anywhere).count(ANYWHERE, SEED, stages.next()::report);
+    var trials = new PlaceTrials(landscape, finders, limits.followedS(), reach);
+    PlaceChoice choice = trials.choice(request.spread(), stages.next()::report);
+    EndCounts anywhere = trials.anywhere(stages.next()::report);
     return new StoredFigures(
         landscape.restPoints().list().stream().map(RestPlace::of).toList(),
         reach,
-        PlaceChoice.aims(tried),
-        PlaceChoice.pair(tried),
-        ends,
+        choice.aims(),
+        choice.pair(),
+        anywhere,
         spots(request, reach));
-  }
-
-  private Odds odds(Landscape landscape, HandSpread hand) {
-    return new Odds(landscape, hand, finders, limits.followedS());
   }
 
   private List<WorksheetFacts.Spot> spots(WorksheetRequest request, double reach) {

@@ -265,6 +265,10 @@ class SafetyNotesOverHttpTest {
         notes(rig(BOB, magnet, "").replace("{\"model\"", "{\"title\":\"=<b>{x\",\"model\""));
     String page = SERVICE.given().get(url + "?format=html&lang=de").asString();
     assertTrue(page.startsWith("<!doctype html>\n<html lang=\"de\">"), page);
+    // A table that is wider than a narrow screen scrolls by itself; its heads say what they head.
+    assertTrue(page.contains("class=\"scroll\" role=\"region\""), page);
+    assertTrue(page.contains("<th scope=\"col\">") && page.contains("<th scope=\"row\""), page);
+    assertTrue(page.contains("color-scheme:light dark") && page.contains("<main>"), page);
     assertTrue(page.contains("=1+1&lt;script&gt;{magnets}"), page);
     assertFalse(page.contains("<script>"), page);
     assertTrue(page.contains("Sicherheitshinweise: =&lt;b&gt;{x"), page);

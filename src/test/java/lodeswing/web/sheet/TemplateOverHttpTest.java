@@ -108,6 +108,18 @@ class TemplateOverHttpTest {
         .statusCode(422)
         .body("code", equalTo("too-costly"))
         .body("detail", containsString("pages"));
+    SERVICE
+        .given()
+        .get(sheet("three-stations") + "?magnet.1.x=1000&magnet.2.y=1000&magnet.3.y=-600")
+        .then()
+        .statusCode(422)
+        .body("errors[0].detail", equalTo("is too small for this plate; a3 would do"));
+    SERVICE
+        .given()
+        .get(sheet("three-stations") + "?magnet.1.x=5000&magnet.2.y=5000&paper=a3")
+        .then()
+        .statusCode(422)
+        .body("errors[0].detail", equalTo("is too small for this plate, as every other is"));
     SERVICE.given().get(sheet("three-stations") + "?x=3").then().statusCode(400);
     SERVICE.given().get(sheet("three-stations") + "?paper=a5").then().statusCode(400);
     SERVICE.given().get(sheet("three-stations") + "?format=png").then().statusCode(406);

@@ -1,0 +1,1 @@
+0,/        distanceHigh:/s//        distance_high:/

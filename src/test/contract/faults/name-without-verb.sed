@@ -1,0 +1,1 @@
+0,/operationId: getLimits/s//operationId: limits/
