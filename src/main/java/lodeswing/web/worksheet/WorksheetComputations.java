@@ -36,13 +36,13 @@ class WorksheetComputations {
   /** Rings of places that are tried, as parts of the reach; places on each; tries from each. */
   private static final double[] RINGS = {0.45, 0.7, 0.95};
 
-  private static final int DIRECTIONS = 8;
+  static final int DIRECTIONS = 8;
   private static final int TRIES = 192;
   private static final int ANYWHERE = 1_984;
   private static final long SEED = 1;
 
   /** Turns the places off the axes, on which rigs with a mirror are undecided by symmetry. */
-  private static final double OFF_AXIS = 0.3;
+  static final double OFF_AXIS = 0.3;
 
   /** A sheet of paper over the magnets [m]. */
   private static final double OVER_MAGNETS = 2e-3;
