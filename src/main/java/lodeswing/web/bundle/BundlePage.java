@@ -199,6 +199,9 @@ final class BundlePage {
   }
 
   private String size(int bytes) {
+    if (bytes < KILO) {
+      return words.quantity(bytes, DIGITS, "B");
+    }
     return bytes < MEGA
         ? words.quantity(bytes / KILO, DIGITS, "kB")
         : words.quantity(bytes / MEGA, DIGITS, "MB");

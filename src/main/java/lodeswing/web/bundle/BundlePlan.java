@@ -99,7 +99,9 @@ final class BundlePlan {
     String at = "&x=" + Numbers.shortest(release.x()) + "&y=" + Numbers.shortest(release.y());
     String hand = "&spreadMm=" + Numbers.shortest(request.spreadMm());
     String sheet = style.lang() + style.paperQuery();
-    String work = sheet + style.ageQuery() + hand;
+    // Elsewhere a worksheet is refused, and not for the size of a hand.
+    boolean bench = request.layout().model().equals("bench");
+    String work = sheet + style.ageQuery() + (bench ? hand : "");
     List<Planned> all = new ArrayList<>();
     all.add(sheet("placing-sheet.pdf", BundleGroup.PLACING_SHEET, "/template", "pdf", sheet));
     all.add(sheet("placing-sheet.svg", BundleGroup.PLACING_SHEET, "/template", "svg", sheet));
