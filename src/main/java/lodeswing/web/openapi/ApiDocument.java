@@ -16,6 +16,7 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -24,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -31,7 +33,6 @@ import lodeswing.web.body.Body;
 import lodeswing.web.body.RecordShape;
 import lodeswing.web.body.SchemaComponents;
 import lodeswing.web.body.Shape;
-import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Representation;
 import lodeswing.web.representation.Subject;
 import org.jspecify.annotations.Nullable;
@@ -42,19 +43,7 @@ import org.springframework.stereotype.Component;
 @Component
 final class ApiDocument implements OpenApiCustomizer {
 
-  private static final Map<Integer, String> PROBLEMS =
-      Map.of(
-          400, "Malformed or with faults; each is listed with its pointer.",
-          404, "Nothing is stored there.",
-          406, "None of the offered forms is acceptable; the detail names them.",
-          409, "Another computation needs it.",
-          412, "If-Match names tags that the content does not have.",
-          413, "The body is too large.",
-          415, "The body's media type is not read here.",
-          416, "The asked Range lies outside the content; Content-Range tells its length.",
-          422, "Well formed, but it cannot be built, released or afforded.",
-          503, "Too much to do; Retry-After says when to come back.");
-  private static final int PENDING = 202;
+  static final int PENDING = 202;
   private static final List<Integer> EVERYWHERE = List.of(400, 406);
 
   /** Conditions and ranges, which a Reply judges wherever something is read that may be kept. */
@@ -85,6 +74,8 @@ final class ApiDocument implements OpenApiCustomizer {
                     + " warnings, and every answer about a layout, in whatever form, links to the"
                     + " layout's safety notes (Link, rel=\"describedby\"). No request switches"
                     + " either off."));
+    // Said, not left out: nobody needs a key.
+    api.setSecurity(List.of());
     api.setServers(List.of(new Server().url("/").description("The service itself.")));
     Optional.ofNullable(api.getPaths()).ifPresent(paths -> paths.remove("/error"));
     var components = new SchemaComponents();
@@ -99,13 +90,17 @@ final class ApiDocument implements OpenApiCustomizer {
                 }
                 operation.setTags(List.of(about == null ? "Service" : about.tag()));
                 tags.addAll(operation.getTags());
-                problems(operation, statuses(about, method == PathItem.HttpMethod.GET));
+                SharedComponents.addProblems(
+                    operation, statuses(about, method == PathItem.HttpMethod.GET));
               });
     }
     warned(components, described.values());
-    api.setTags(tags.stream().map(name -> new Tag().name(name)).toList());
+    api.setTags(
+        tags.stream().map(name -> new Tag().name(name).description(TagTexts.of(name))).toList());
+    // What springdoc found by looking at return types is nothing that is sent.
+    api.getComponents().setSchemas(new TreeMap<>());
     components.schemas().forEach((name, schema) -> api.schema(name, schema(schema)));
-    api.schema("Problem", schema(problemSchema()));
+    SharedComponents.addTo(api.getComponents());
   }
 
   /** Documents about layouts may have warnings; the layouts' own say so themselves. */
@@ -144,25 +139,12 @@ final class ApiDocument implements OpenApiCustomizer {
     operation.setDescription(about.description());
     var parameters = new ArrayList<Parameter>();
     about.parameters().forEach(text -> parameters.add(parameter(text, components)));
-    parameters.addAll(general(about));
-    if (about.answers().stream().anyMatch(answer -> answer.status() == PENDING)) {
-      parameters.add(
-          header(
-              "Prefer",
-              "respond-async: do not wait for the result; wait=N: wait N seconds (RFC 7240)."
-                  + " Preference-Applied tells what was done.",
-              "respond-async"));
-    }
-    if (about.answers().stream()
-        .anyMatch(answer -> answer.forms().contains(Representation.EVENTS))) {
-      parameters.add(
-          header("Last-Event-ID", "Id of the last event that was seen.", "running-0250"));
-    }
+    parameters.addAll(SharedComponents.parameters(about));
     operation.setParameters(parameters);
     about.request().ifPresent(request -> operation.setRequestBody(body(request, components)));
     var responses = new ApiResponses();
     for (OperationDescription.AnswerText answer : about.answers()) {
-      ApiResponse response = answer(answer, components);
+      ApiResponse response = answer(about.operationId(), answer, components);
       if (about.ofLayout()) {
         response.addHeaderObject(
             "Link",
@@ -179,70 +161,26 @@ final class ApiDocument implements OpenApiCustomizer {
 
   private static Parameter parameter(
       OperationDescription.ParameterText text, SchemaComponents components) {
+    Schema<?> schema = schema(text.shape(), components);
     return new Parameter()
         .name(text.name())
         .in(text.inPath() ? "path" : "query")
         .required(text.required())
         .description(text.text())
-        .example(text.example())
-        .schema(schema(text.shape(), components));
+        .example(typed(text.example(), schema))
+        .schema(schema);
   }
 
-  private static Parameter header(String name, String text, String example) {
-    return new Parameter()
-        .name(name)
-        .in("header")
-        .description(text)
-        .example(example)
-        .schema(schema(Map.of("type", "string")));
-  }
-
-  private static List<Parameter> general(OperationDescription about) {
-    List<String> words =
-        about.answers().stream()
-            .flatMap(answer -> answer.forms().stream())
-            .distinct()
-            .map(Representation::word)
-            .toList();
-    return List.of(
-        general(GeneralParameters.FORMAT.name(), "Form of the answer; goes before Accept.", words),
-        general(
-            GeneralParameters.ERRORS.name(),
-            "inline: errors come as one line of text with status 200, for spreadsheets.",
-            List.of("inline", "status")),
-        general(
-            GeneralParameters.LANG.name(),
-            "Language of texts and notes, as a tag such as en; goes before Accept-Language. Safety"
-                + " notes come in English, German and Spanish, all else in English; Content-Language"
-                + " says which.",
-            List.of()),
-        general(
-            GeneralParameters.DECIMAL.name(),
-            "Decimal sign of numbers in CSV and text; comma also makes the semicolon separate.",
-            List.of("point", "comma")),
-        general(
-            GeneralParameters.BOM.name(),
-            "true: CSV begins with a byte-order mark.",
-            Map.of("type", "boolean", "default", false)),
-        general(
-            GeneralParameters.WAIT.name(),
-            "Seconds to wait for a result before a pending answer, but never longer than the limit"
-                + " waitLongestS; goes before Prefer.",
-            Map.of("type", "integer", "minimum", 0, "maximum", 3600)),
-        general(GeneralParameters.CB.name(), "No effect; forces a refresh.", List.of()));
-  }
-
-  private static Parameter general(String name, String text, List<String> words) {
-    var schema = new LinkedHashMap<String, Object>();
-    schema.put("type", "string");
-    if (!words.isEmpty()) {
-      schema.put("enum", words);
+  /** An example of a number or a flag as one, and not as its text. */
+  private static Object typed(String example, Schema<?> schema) {
+    Set<String> types = schema.getTypes() == null ? Set.of() : schema.getTypes();
+    if (types.contains("boolean")) {
+      return Boolean.valueOf(example);
     }
-    return general(name, text, schema);
-  }
-
-  private static Parameter general(String name, String text, Map<String, Object> schema) {
-    return new Parameter().name(name).in("query").description(text).schema(schema(schema));
+    if (types.contains("integer") || types.contains("number")) {
+      return new BigDecimal(example);
+    }
+    return example;
   }
 
   private static RequestBody body(
@@ -264,14 +202,16 @@ final class ApiDocument implements OpenApiCustomizer {
   }
 
   private static ApiResponse answer(
-      OperationDescription.AnswerText answer, SchemaComponents components) {
+      String operationId, OperationDescription.AnswerText answer, SchemaComponents components) {
     var content = new Content();
     for (Representation form : answer.forms()) {
       boolean document = form == Representation.JSON || form == Representation.CBOR;
       Schema<?> schema =
           document ? schema(answer.shapes(), components) : schema(Map.of("type", "string"));
       String type = form.mediaType().getType() + "/" + form.mediaType().getSubtype();
-      content.addMediaType(type, new MediaType().schema(schema));
+      var media = new MediaType().schema(schema);
+      AnswerExamples.of(operationId, answer.status(), form).ifPresent(media::setExample);
+      content.addMediaType(type, media);
     }
     return new ApiResponse().description(answer.text()).content(content);
   }
@@ -285,53 +225,6 @@ final class ApiDocument implements OpenApiCustomizer {
     return all;
   }
 
-  private static void problems(Operation operation, Set<Integer> all) {
-    for (int status : all) {
-      var schema = schema(Map.of("$ref", "#/components/schemas/Problem"));
-      var content =
-          new Content().addMediaType("application/problem+json", new MediaType().schema(schema));
-      operation
-          .getResponses()
-          .addApiResponse(
-              String.valueOf(status),
-              new ApiResponse()
-                  .description(PROBLEMS.getOrDefault(status, "A problem."))
-                  .content(content));
-    }
-  }
-
-  private static Map<String, Object> problemSchema() {
-    var text = Map.of("type", "string");
-    var fault =
-        Map.of(
-            "type",
-            "object",
-            "required",
-            List.of("pointer", "detail"),
-            "properties",
-            Map.of("pointer", text, "detail", text));
-    var schema = new LinkedHashMap<String, Object>();
-    schema.put("type", "object");
-    schema.put("description", "What went wrong (RFC 9457), with every fault of the request.");
-    schema.put("required", List.of("type", "title", "status", "code"));
-    schema.put(
-        "properties",
-        Map.of(
-            "type",
-            Map.of("type", "string", "format", "uri-reference"),
-            "title",
-            text,
-            "status",
-            Map.of("type", "integer"),
-            "detail",
-            text,
-            "code",
-            text,
-            "errors",
-            Map.of("type", "array", "items", fault)));
-    return schema;
-  }
-
   private static Schema<?> schema(Shape shape, SchemaComponents components) {
     return schema(shape.schema(components));
   }
@@ -342,7 +235,7 @@ final class ApiDocument implements OpenApiCustomizer {
         : schema(Map.of("anyOf", shapes.stream().map(shape -> shape.schema(components)).toList()));
   }
 
-  private static Schema<?> schema(Map<String, Object> schema) {
+  static Schema<?> schema(Map<String, Object> schema) {
     return Json31.mapper().convertValue(schema, Schema.class);
   }
 

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -104,12 +105,15 @@ class OpenApiDocumentTest {
   }
 
   @Test
-  void everyReferenceLeadsToASchema() {
+  void everyReferenceLeadsToAComponent() {
     JsonNode document = document();
+    var kinds = new HashSet<String>();
     for (JsonNode reference : document.findValues("$ref")) {
-      String name = reference.stringValue().substring("#/components/schemas/".length());
-      assertTrue(document.get("components").get("schemas").has(name), name);
+      String pointer = reference.stringValue().substring(1);
+      assertFalse(document.at(pointer).isMissingNode(), pointer);
+      kinds.add(pointer.split("/")[2]);
     }
+    assertEquals(Set.of("schemas", "parameters", "responses"), kinds);
     JsonNode length = document.at("/components/schemas/Cord/properties/lengthMm");
     assertEquals(5, length.get("minimum").doubleValue());
     assertFalse(document.at("/components/schemas/Cord/additionalProperties").booleanValue(true));

@@ -10,14 +10,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import lodeswing.RunningService;
-import lodeswing.web.representation.Representation;
+import lodeswing.web.openapi.ContractTour;
+import lodeswing.web.openapi.ContractTour.Visit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import tools.jackson.databind.JsonNode;
@@ -34,47 +31,9 @@ class WarningsOverHttpTest {
   @RegisterExtension static final RunningService SERVICE = RunningService.shared();
 
   private static final JsonMapper JSON = JsonMapper.shared();
-
-  /** Spheres: felt as dipoles, so that they are quickly computed, yet with a size to swallow. */
-  private static final String MAGNET =
-      ",\"shape\":\"sphere\",\"diameterMm\":11,\"grade\":\"N35\",\"poleUp\":\"south\"";
-
-  private static final String LAYOUT =
-      "{\"model\":\"bench\",\"pendulum\":{\"kind\":\"cord\",\"lengthMm\":420,\"bobMassG\":45},"
-          + "\"bobMagnet\":{\"shape\":\"sphere\",\"diameterMm\":12,\"grade\":\"N35\","
-          + "\"poleDown\":\"north\"},\"gapMm\":30,\"damping\":{\"swingsToHalf\":1},\"magnets\":["
-          + "{\"x\":38,\"y\":0,\"label\":\"Tide\""
-          + MAGNET
-          + "},{\"x\":-22.5,\"y\":38.97,\"label\":\"Dune\""
-          + MAGNET
-          + "}]}";
-
-  private static final String HAND =
-      "\"release\":{\"x\":60,\"y\":0},\"spread\":{\"kind\":\"gaussian\",\"deviation\":3},"
-          + "\"width\":0.3";
-
-  private static final Map<String, String> FORMS =
-      Arrays.stream(Representation.values())
-          .collect(
-              Collectors.toMap(
-                  form -> form.mediaType().getType() + "/" + form.mediaType().getSubtype(),
-                  Representation::word));
-
-  private static final Map<String, String> BODIES =
-      Map.of(
-          "/v1/traces",
-          "\"release\":{\"x\":60,\"y\":5},\"durationS\":2,\"sampleIntervalS\":0.05",
-          "/v1/twins",
-          "\"release\":{\"x\":60,\"y\":5},\"shift\":{\"x\":1},\"durationS\":2",
-          "/v1/basins",
-          "\"window\":{\"x\":36,\"y\":0,\"halfWidth\":2}",
-          "/v1/odds",
-          HAND,
-          "/v1/sweeps",
-          "\"vary\":[{\"quantity\":\"gapMm\",\"from\":30,\"to\":32,\"steps\":2}],"
-              + "\"measures\":[{\"measure\":\"outcome\"}],\"release\":{\"x\":60,\"y\":5}",
-          "/v1/tunings",
-          HAND + ",\"move\":{\"places\":{\"within\":5}},\"answers\":1,\"candidates\":8");
+  private static final String LAYOUT = ContractTour.LAYOUT;
+  private static final String MAGNET = ContractTour.MAGNET;
+  private static final String TRACE = ContractTour.TRACE;
 
   private static String layoutId() {
     return SERVICE
@@ -85,60 +44,14 @@ class WarningsOverHttpTest {
         .path("layoutId");
   }
 
-  private static JsonNode contract() {
-    return JSON.readTree(SERVICE.given().get("/v3/api-docs").asByteArray());
-  }
-
-  /** An operation in one of its forms. */
-  private record Asked(String id, String method, String path, String form, String query) {}
-
-  private static List<Asked> asked(String method) {
-    List<Asked> all = new ArrayList<>();
-    JsonNode paths = contract().get("paths");
-    for (String path : paths.propertyNames()) {
-      JsonNode operation = paths.get(path).path(method);
-      JsonNode answer = operation.at("/responses/200");
-      if (answer.at("/headers/Link").isMissingNode()) {
-        continue;
-      }
-      List<String> needed = new ArrayList<>();
-      for (JsonNode parameter : operation.get("parameters")) {
-        String name = parameter.get("name").stringValue();
-        if (name.equals("pixels")) {
-          needed.add("pixels=200");
-        } else if (parameter.path("required").booleanValue(false)
-            && parameter.get("in").stringValue().equals("query")) {
-          needed.add(name + "=" + parameter.get("example").stringValue());
-        }
-      }
-      for (String type : answer.get("content").propertyNames()) {
-        all.add(
-            new Asked(
-                operation.get("operationId").stringValue(),
-                method,
-                path,
-                FORMS.getOrDefault(type, type),
-                String.join("&", needed)));
-      }
-    }
-    return all;
-  }
-
-  private static String filled(String path, Map<String, String> ids) {
-    String filled = path;
-    for (Map.Entry<String, String> id : ids.entrySet()) {
-      filled = filled.replace("{" + id.getKey() + "}", id.getValue());
-    }
-    return filled;
-  }
-
-  private static boolean warned(Asked asked, Response answer) {
-    if (!asked.form().equals("json") && !asked.form().equals("cbor")) {
+  private static boolean warned(Visit visit) {
+    String form = visit.form();
+    if (!form.equals("json") && !form.equals("cbor")) {
       return true;
     }
-    byte[] body = answer.asByteArray();
+    byte[] body = visit.answer().asByteArray();
     JsonNode document =
-        asked.form().equals("json") ? JSON.readTree(body) : CBORMapper.shared().readTree(body);
+        form.equals("json") ? JSON.readTree(body) : CBORMapper.shared().readTree(body);
     List<String> codes =
         document
             .path("warnings")
@@ -159,107 +72,28 @@ class WarningsOverHttpTest {
 
   @Test
   void everyOperationOfALayoutWarnsAndLinksInEveryForm() {
-    String layoutId = layoutId();
-    Map<String, String> ids = new HashMap<>();
-    ids.put("layoutId", layoutId);
-    ids.put("name", "one-well");
-    ids.put("z", "0");
-    ids.put("x", "0");
-    ids.put("y", "0");
     List<String> wrong = new ArrayList<>();
     TreeSet<String> operations = new TreeSet<>();
-    for (Asked asked : asked("post")) {
-      operations.add(asked.id());
-      Response answer = posted(asked, layoutId, "");
-      check(asked, answer, wrong);
-      String location = String.valueOf(answer.header("Location"));
-      String id = location.substring(location.lastIndexOf('/') + 1);
-      String resource = asked.path().substring(asked.path().lastIndexOf('/') + 1);
-      ids.put(resource.replaceAll("s$", "") + "Id", id);
-      ids.put(resource + "Id", id);
-    }
-    for (Asked asked : asked("get")) {
-      operations.add(asked.id());
-      String url = filled(asked.path(), ids) + "?wait=60&format=" + asked.form();
-      check(asked, SERVICE.given().get(url + "&" + query(asked)), wrong);
+    for (Visit visit : new ContractTour(SERVICE).visits()) {
+      if (visit.ofLayout()) {
+        operations.add(visit.operationId());
+        check(visit, wrong);
+      }
     }
     assertEquals(List.of(), wrong);
     assertTrue(operations.size() >= 55, operations.toString());
   }
 
-  /**
-   * Examples are those of the samples; what asks for a place or a size does for this layout too.
-   */
-  private static String query(Asked asked) {
-    return switch (asked.id()) {
-      case "getLayoutOdds" -> asked.query() + "&width=0.3";
-      case "getSwingCount" -> "swings=20&timeS=26.2&halfAfter=24";
-      case "getLayoutSweep" -> "vary=gapMm&from=30&to=32&steps=2&measure=outcome&x=60&y=5";
-      case "getOccupancy" -> "releases=64&durationS=1&pixels=200";
-      case "getLayoutBundle" -> "mapPixels=16";
-      case "getFieldMap" -> "side=33&halfWidth=50&pixels=200";
-      case "getFieldLines" -> "apartMm=20&halfWidth=50&spots=false&pixels=200";
-      case "getFieldFilings" -> "count=200&halfWidth=50&spots=false&pixels=200";
-      case "getBasinSummary" -> "side=64";
-      case "getLayoutBasinSummary" -> "x=36&y=0&halfWidth=2&side=64";
-      case "getLayoutBasin" -> "x=36&y=0&halfWidth=2&width=64&height=64";
-      case "getBasinPreview" -> "width=64&height=64";
-      case "getLayoutTwins" -> "x=60&y=5&shiftX=1&durationS=2";
-      case "getTraceGlow", "getTraceAnimation" -> "";
-      case "getLayoutTrace", "getLayoutTraceGlow", "getLayoutTraceAnimation" ->
-          "x=60&y=5&durationS=2";
-      default -> asked.query();
-    };
-  }
-
-  private static Response posted(Asked asked, String layoutId, String more) {
-    String body =
-        switch (asked.path()) {
-          case "/v1/layouts" -> LAYOUT;
-          case "/v1/layouts/{layoutId}/outcomes" -> "{\"x\":[60,61],\"y\":[5,5]}";
-          case "/v1/fits" -> recorded(layoutId, ",\"unknown\":[\"lengthMm\"]");
-          case "/v1/comparisons" -> recorded(layoutId, "");
-          default -> "{\"layoutId\":\"" + layoutId + "\"," + BODIES.get(asked.path()) + "}";
-        };
-    return SERVICE
-        .given()
-        .contentType("application/json")
-        .body(body)
-        .post(
-            asked.path().replace("{layoutId}", layoutId)
-                + "?wait=60&format="
-                + asked.form()
-                + more);
-  }
-
-  private static String recorded(String layoutId, String more) {
-    Response path =
-        SERVICE
-            .given()
-            .get("/v1/layouts/" + layoutId + "/trace?x=60&y=5&durationS=1&sampleIntervalS=0.05");
-    return "{\"layoutId\":\""
-        + layoutId
-        + "\",\"recording\":{\"t\":"
-        + path.path("samples.t")
-        + ",\"x\":"
-        + path.path("samples.x")
-        + ",\"y\":"
-        + path.path("samples.y")
-        + "}"
-        + more
-        + "}";
-  }
-
-  private static void check(Asked asked, Response answer, List<String> wrong) {
-    String name = asked.id() + " as " + asked.form();
+  private static void check(Visit visit, List<String> wrong) {
+    Response answer = visit.answer();
     if (answer.statusCode() != 200 && answer.statusCode() != 201) {
-      wrong.add(name + " answered " + answer.statusCode() + " " + answer.asString());
+      wrong.add(visit.name() + " answered " + answer.statusCode() + " " + answer.asString());
     } else {
       if (!linked(answer)) {
-        wrong.add(name + " has no link: " + answer.headers().getValues("Link"));
+        wrong.add(visit.name() + " has no link: " + answer.headers().getValues("Link"));
       }
-      if (!warned(asked, answer)) {
-        wrong.add(name + " does not warn");
+      if (!warned(visit)) {
+        wrong.add(visit.name() + " does not warn");
       }
     }
   }
@@ -311,7 +145,7 @@ class WarningsOverHttpTest {
   /** What is posted and read again at its address has the same bytes and the same warnings. */
   @Test
   void postAndAddressHaveTheSameBytes() {
-    String body = "{\"layout\":" + LAYOUT + "," + BODIES.get("/v1/traces") + "}";
+    String body = "{\"layout\":" + LAYOUT + "," + TRACE + "}";
     Response posted =
         SERVICE.given().contentType("application/json").body(body).post("/v1/traces?wait=60");
     for (int again = 0; again < 2; again++) {
@@ -330,7 +164,7 @@ class WarningsOverHttpTest {
     SERVICE
         .given()
         .contentType("application/json")
-        .body(body + BODIES.get("/v1/traces") + "}")
+        .body(body + TRACE + "}")
         .post("/v1/traces?dry-run=true")
         .then()
         .statusCode(200)
