@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lodeswing.job.Computation;
+import lodeswing.job.Computations;
 import lodeswing.job.Recipe;
 import lodeswing.job.Stages;
 import lodeswing.job.StoredResult;
@@ -37,11 +38,14 @@ class BundleComputations {
 
   private final BundleParts parts;
   private final Landscapes landscapes;
+  private final Computations computations;
   private final NeededResults results;
 
-  BundleComputations(BundleParts parts, Landscapes landscapes, NeededResults results) {
+  BundleComputations(
+      BundleParts parts, Landscapes landscapes, Computations computations, NeededResults results) {
     this.parts = parts;
     this.landscapes = landscapes;
+    this.computations = computations;
     this.results = results;
   }
 
@@ -53,13 +57,16 @@ class BundleComputations {
 
   /** The work for a request, whose layout is stored. */
   Computation of(BundleRequest request) {
-    return new Computation(
-            request.key(),
-            BundleRequest.KIND,
-            request.url(),
-            progress -> compute(request, progress).written())
-        .remadeFrom(request.words().toArray(String[]::new))
-        .costing(landscapes.costOf(request.layout()).together(costs(request)));
+    Computation work =
+        new Computation(
+                request.key(),
+                BundleRequest.KIND,
+                request.url(),
+                progress -> compute(request, progress).written())
+            .remadeFrom(request.words().toArray(String[]::new));
+    // Telling the cost asks every resource, which is not worth it where nothing is computed.
+    boolean kept = computations.find(work.key().id()).isPresent();
+    return kept ? work : work.costing(landscapes.costOf(request.layout()).together(costs(request)));
   }
 
   /** A result of a file, from memory, the store or computed on this thread. */

@@ -1,5 +1,7 @@
 package lodeswing.web.bundle;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -38,19 +40,30 @@ final class BundleWriter {
   private final BundleComputations computations;
   private final Limits limits;
 
+  /** The archives written last: one is read in ranges, asked about by its tag, and sent to many. */
+  private final Cache<String, byte[]> written;
+
   BundleWriter(BundleParts parts, BundleComputations computations, Limits limits) {
     this.parts = parts;
     this.computations = computations;
     this.limits = limits;
+    this.written =
+        Caffeine.newBuilder()
+            .executor(Runnable::run)
+            .maximumWeight(limits.bundleBytes())
+            .weigher((String key, byte[] archive) -> archive.length)
+            .build();
   }
 
   /**
-   * The archive.
+   * The archive, not to be written to.
    *
    * @throws ProblemException {@code too-costly} where it would be too long
    */
   byte[] write(BundleRequest request, BundleStyle style, byte[] stored) {
-    return new Writing(request, style, StoredBundle.read(stored)).archive();
+    return written.get(
+        request.key().id() + style.query(),
+        key -> new Writing(request, style, StoredBundle.read(stored)).archive());
   }
 
   private final class Writing {
