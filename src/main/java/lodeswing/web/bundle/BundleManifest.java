@@ -29,8 +29,7 @@ final class BundleManifest {
     members.put("engineRevision", (double) ComputationKey.ENGINE_REVISION);
     members.put("language", contents.style().locale().toLanguageTag());
     members.put("request", contents.url());
-    members.put(
-        "release", Body.of(Map.of("x", contents.release().x(), "y", contents.release().y())));
+    members.put("release", release(contents));
     List<Body> files = new ArrayList<>();
     files.add(file(page, "text/html;charset=UTF-8", pageBytes, pageDigest, Map.of()));
     for (BundleFile file : contents.files()) {
@@ -60,6 +59,14 @@ final class BundleManifest {
     members.put("bytes", (double) bytes);
     members.put("sha256", digest);
     members.putAll(from);
+    return Body.of(members);
+  }
+
+  /** In an order of its own: that of Map.of changes with each start of a process. */
+  private static Body release(BundleContents contents) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("x", contents.release().x());
+    members.put("y", contents.release().y());
     return Body.of(members);
   }
 
