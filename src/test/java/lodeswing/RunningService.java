@@ -34,6 +34,7 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
   private static final Namespace SHARED = Namespace.create(RunningService.class);
 
   private final List<String> settings;
+  private List<Class<?>> sources = List.of(LodeswingApplication.class);
   private @Nullable Path folder;
   private @Nullable ConfigurableApplicationContext context;
   private @Nullable RunningService shared;
@@ -57,6 +58,12 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
     var own = new RunningService(List.of(settings));
     own.folder = folder;
     return own;
+  }
+
+  /** This service, which is not started yet, with another source of beans beside its own. */
+  public RunningService with(Class<?> source) {
+    sources = List.of(LodeswingApplication.class, source);
+    return this;
   }
 
   @Override
@@ -96,7 +103,7 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
       properties.put(setting.substring(0, equals), setting.substring(equals + 1));
     }
     context =
-        new SpringApplicationBuilder(LodeswingApplication.class)
+        new SpringApplicationBuilder(sources.toArray(Class<?>[]::new))
             .run(
                 properties.entrySet().stream()
                     .map(property -> "--" + property.getKey() + "=" + property.getValue())

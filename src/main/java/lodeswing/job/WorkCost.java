@@ -1,5 +1,6 @@
 package lodeswing.job;
 
+import java.util.List;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.core.rig.Layout;
 
@@ -230,6 +231,25 @@ public record WorkCost(Layout layout, boolean ready, double preparingWork) {
   public long odds(long releases, int rigs, long releasesPerRig) {
     long each = (long) (SEARCH + EVALUATION * preparingWork) + releasesPerRig * release();
     return makingReady() + releases * release() + rigs * each;
+  }
+
+  /**
+   * Pieces of work one after the other, for which the layout is made ready once.
+   *
+   * @param pieces what each costs by itself
+   */
+  public long together(List<Long> pieces) {
+    return makingReady() + pieces.stream().mapToLong(this::afterwards).sum();
+  }
+
+  /**
+   * What a piece of work costs beside others, once the layout is ready.
+   *
+   * @param piece what it costs by itself; where that is less than making the layout ready, it does
+   *     not need that
+   */
+  public long afterwards(long piece) {
+    return piece < makingReady() ? piece : piece - makingReady();
   }
 
   /** The same once the layout is ready. */

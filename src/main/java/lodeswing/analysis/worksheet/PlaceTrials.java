@@ -18,12 +18,14 @@ public final class PlaceTrials {
   /** Rings of places that are tried, as parts of the reach; places on each; tries from each. */
   private static final double[] RINGS = {0.45, 0.7, 0.95};
 
-  private static final int DIRECTIONS = 8;
+  /** Directions from the middle in which places are tried. */
+  public static final int DIRECTIONS = 8;
+
   private static final int TRIES = 192;
   private static final long SEED = 1;
 
   /** Turns the places off the axes, on which rigs with a mirror are undecided by symmetry. */
-  private static final double OFF_AXIS = 0.3;
+  public static final double OFF_AXIS = 0.3;
 
   /** Places are told to pupils in whole millimetres. */
   private static final double MILLI = 1e-3;

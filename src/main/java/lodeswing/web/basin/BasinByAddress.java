@@ -1,6 +1,5 @@
 package lodeswing.web.basin;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lodeswing.web.body.Body;
@@ -10,6 +9,7 @@ import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import org.springframework.stereotype.Component;
@@ -40,7 +40,7 @@ final class BasinByAddress {
    *     among them; all others are figures of the layout
    * @throws ProblemException where there is no such layout or figure
    */
-  LayoutQuery read(HttpServletRequest request, String layoutId, Parameter<?>... known) {
+  LayoutQuery read(Asking request, String layoutId, Parameter<?>... known) {
     return LayoutQuery.read(request, layouts, layoutId, known);
   }
 

@@ -10,6 +10,7 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.RecordShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -305,5 +306,15 @@ class BasinOperations {
         Optional.empty(),
         List.of(new AnswerText(200, "The answer.", shape, forms), PendingAnswer.ACCEPTED),
         List.of(404, 503));
+  }
+
+  @Bean
+  AddressedPart basinPart(LayoutBasinController controller) {
+    return new AddressedPart("/v1/layouts/{id}/basin", controller::asked);
+  }
+
+  @Bean
+  AddressedPart legendPart(BasinPictureController controller) {
+    return new AddressedPart("/v1/basins/{id}/legend", controller::legendAsked);
   }
 }

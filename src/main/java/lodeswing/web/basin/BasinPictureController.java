@@ -2,9 +2,12 @@ package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.PostedAnswers;
 import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.Asking;
+import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -116,6 +119,19 @@ final class BasinPictureController {
         () -> basins.get(basinId),
         asked -> List.of(computations.survey(asked)),
         basin -> (asked, result) -> legend(form, asked, result.bytes(), query));
+  }
+
+  /** The legend of a map that somebody has asked for, without HTTP. */
+  Answerable legendAsked(String basinId, Asking asking) {
+    QueryParameters query =
+        QueryParameters.read(asking, LEGEND_WIDTH, BasinQuery.PATTERNS, BasinQuery.LOOK);
+    Representation form = Negotiation.choose(asking, query, LEGEND);
+    BasinRequest basin = basins.get(basinId);
+    return Answerable.of(
+        query,
+        basin.layout().subject(),
+        computations.survey(basin),
+        result -> legend(form, basin, result.bytes(), query).cache(CachePolicy.IMMUTABLE));
   }
 
   private static Reply legend(

@@ -10,6 +10,7 @@ import lodeswing.web.posted.PostedRequests;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -76,7 +77,7 @@ final class BasinSummaryController {
   @GetMapping("/v1/layouts/{layoutId}/basin/summary")
   ResponseEntity<byte[]> getLayoutBasinSummary(
       @PathVariable String layoutId, HttpServletRequest request) {
-    LayoutQuery asked = byAddress.read(request, layoutId, KNOWN);
+    LayoutQuery asked = byAddress.read(Asking.of(request), layoutId, KNOWN);
     QueryParameters query = asked.parameters();
     Representation form = form(request, query);
     BasinRequest basin = byAddress.basin(asked);

@@ -2,10 +2,12 @@ package lodeswing.web.basin;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -58,6 +60,11 @@ final class LayoutBasinController {
 
   @GetMapping("/v1/layouts/{layoutId}/basin")
   ResponseEntity<byte[]> getLayoutBasin(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked = byAddress.read(request, layoutId, KNOWN);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
@@ -65,16 +72,14 @@ final class LayoutBasinController {
     BasinQuery.Size size = BasinQuery.Size.of(query, limits);
     basins.save(basin);
     if (form == Representation.PNG) {
-      return answers.reply(
-          request,
+      return Answerable.of(
           query,
           basin.layout().subject(),
           computations.preview(basin, size.width(), size.height()),
           result ->
               replies.preview(form, basin, size, result.bytes(), query).cache(CachePolicy.SHORT));
     }
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         basin.layout().subject(),
         computations.survey(basin),

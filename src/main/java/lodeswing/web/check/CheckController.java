@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lodeswing.analysis.check.CheckCode;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
@@ -16,6 +17,7 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -72,6 +74,11 @@ final class CheckController {
 
   @GetMapping("/v1/layouts/{layoutId}/check")
   ResponseEntity<byte[]> getCheck(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked =
         LayoutQuery.read(request, layouts, layoutId, OUT_TO, SPREAD, SEED, LINE, VALUE);
     QueryParameters query = asked.parameters();
@@ -86,8 +93,7 @@ final class CheckController {
             query.find(OUT_TO).orElse(CheckRequest.usualRadius(layout)),
             query.find(SPREAD).orElse(CheckRequest.usualSpread(layout)),
             query.get(SEED));
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         layout.subject(),
         computations.of(check, LayoutPlace.ADDRESS),

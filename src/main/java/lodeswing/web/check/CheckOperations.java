@@ -7,6 +7,7 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -78,5 +79,10 @@ class CheckOperations {
 
   private static ParameterText parameter(String name, Shape shape, String text, String example) {
     return new ParameterText(name, false, shape, text, example);
+  }
+
+  @Bean
+  AddressedPart checkPart(CheckController controller) {
+    return new AddressedPart("/v1/layouts/{id}/check", controller::asked);
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import lodeswing.analysis.field.PlateField;
 import lodeswing.core.rig.BenchLayout;
 import lodeswing.web.basin.UsualWindow;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
@@ -16,6 +17,7 @@ import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
@@ -133,6 +135,11 @@ final class FieldController {
 
   @GetMapping("/v1/layouts/{layoutId}/field/map")
   ResponseEntity<byte[]> getFieldMap(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, mapAsked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable mapAsked(String layoutId, Asking request) {
     Parameter<String> value = Parameter.oneOf("value", MapAnswers.VALUES);
     LayoutQuery asked = read(request, layoutId, SIDE, PART, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
@@ -159,14 +166,14 @@ final class FieldController {
             new FieldSubject.Strength(
                 side, query.get(PART).equals("plane"), query.find(SPOTS).orElse(false)));
     String cell = query.find(value).orElse("sentence");
-    return answered(
-        request, query, field, stored -> new MapAnswers(field, stored).in(form, query, cell));
+    return written(query, field, stored -> new MapAnswers(field, stored).in(form, query, cell));
   }
 
   @GetMapping("/v1/layouts/{layoutId}/field/lines")
   ResponseEntity<byte[]> getFieldLines(@PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", LinesAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, APART, CUT, TURN, SPOTS, DrawnReply.PIXELS, value);
+    LayoutQuery asked =
+        read(Asking.of(request), layoutId, APART, CUT, TURN, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FORMS, value);
     FieldView view = view(asked, true);
@@ -186,7 +193,8 @@ final class FieldController {
   ResponseEntity<byte[]> getFieldFilings(
       @PathVariable String layoutId, HttpServletRequest request) {
     Parameter<String> value = Parameter.oneOf("value", FilingsAnswers.VALUES);
-    LayoutQuery asked = read(request, layoutId, COUNT, SEED, SPOTS, DrawnReply.PIXELS, value);
+    LayoutQuery asked =
+        read(Asking.of(request), layoutId, COUNT, SEED, SPOTS, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, FILING_FORMS, value);
     int count = query.get(COUNT);
@@ -208,6 +216,11 @@ final class FieldController {
 
   @GetMapping("/v1/layouts/{layoutId}/field/weak-spots")
   ResponseEntity<byte[]> listWeakSpots(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, spotsAsked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable spotsAsked(String layoutId, Asking request) {
     Parameter<String> value = Parameter.oneOf("value", SpotAnswers.VALUES);
     LayoutQuery asked = read(request, layoutId, PART, DrawnReply.PIXELS, value);
     QueryParameters query = asked.parameters();
@@ -215,8 +228,7 @@ final class FieldController {
     FieldRequest field = request(asked, false, new FieldSubject.Spots());
     String cell = query.find(value).orElse("sentence");
     boolean inPlane = query.get(PART).equals("plane");
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         field.layout().subject(),
         computations.of(field),
@@ -230,7 +242,7 @@ final class FieldController {
                 .cache(CachePolicy.SHORT));
   }
 
-  private LayoutQuery read(HttpServletRequest request, String layoutId, Parameter<?>... own) {
+  private LayoutQuery read(Asking request, String layoutId, Parameter<?>... own) {
     List<Parameter<?>> known = new ArrayList<>(List.of(X, Y, HALF_WIDTH, HEIGHT, SURFACE));
     known.addAll(List.of(own));
     return LayoutQuery.read(request, layouts, layoutId, known.toArray(Parameter<?>[]::new));
@@ -306,8 +318,12 @@ final class FieldController {
       QueryParameters query,
       FieldRequest field,
       Function<StoredField, Reply> writer) {
-    return answers.reply(
-        request,
+    return answers.reply(request, written(query, field, writer));
+  }
+
+  private Answerable written(
+      QueryParameters query, FieldRequest field, Function<StoredField, Reply> writer) {
+    return Answerable.of(
         query,
         field.layout().subject(),
         computations.of(field),

@@ -7,6 +7,7 @@ import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
 import lodeswing.web.body.Shape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -217,5 +218,15 @@ class FieldOperations {
 
   private ParameterText layoutId(String sample) {
     return SharedTexts.layoutId(samples.get(sample).document().layoutId());
+  }
+
+  @Bean
+  AddressedPart fieldMapPart(FieldController controller) {
+    return new AddressedPart("/v1/layouts/{id}/field/map", controller::mapAsked);
+  }
+
+  @Bean
+  AddressedPart weakSpotPart(FieldController controller) {
+    return new AddressedPart("/v1/layouts/{id}/field/weak-spots", controller::spotsAsked);
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
@@ -15,6 +16,7 @@ import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
@@ -83,6 +85,11 @@ final class FreeSwingController {
 
   @GetMapping("/v1/layouts/{layoutId}/free-swing")
   ResponseEntity<byte[]> getFreeSwing(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.chooseForCell(request, query, OFFERED, VALUE);
@@ -93,8 +100,7 @@ final class FreeSwingController {
       cost.check(asked.layout(), LayoutPlace.ADDRESS);
     }
     layouts.save(asked.layout());
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         asked.layout().subject(),
         computations.of(swing, LayoutPlace.ADDRESS),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -120,5 +121,10 @@ class FreeSwingOperations {
 
   private ParameterText layoutId() {
     return SharedTexts.layoutId(samples.get("y-cord").document().layoutId());
+  }
+
+  @Bean
+  AddressedPart freeSwingPart(FreeSwingController controller) {
+    return new AddressedPart("/v1/layouts/{id}/free-swing", controller::asked);
   }
 }

@@ -42,6 +42,25 @@ public final class ComputedAnswers {
   }
 
   /**
+   * The answer to what a request asks for, or 202 with a job.
+   *
+   * @throws ProblemException {@code service-busy}, or whatever the work threw
+   */
+  public ResponseEntity<byte[]> reply(HttpServletRequest request, Answerable asked) {
+    return asked
+        .work()
+        .map(
+            work ->
+                reply(
+                    request,
+                    asked.query(),
+                    asked.subject(),
+                    work,
+                    result -> asked.writer().apply(Optional.of(result))))
+        .orElseGet(() -> asked.writer().apply(Optional.empty()).to(request, asked.subject()));
+  }
+
+  /**
    * The answer to a request: what {@code ready} makes of the result, or 202 with a job.
    *
    * @param subject what the answer is about

@@ -4,6 +4,7 @@ import java.time.Duration;
 import lodeswing.job.Answer;
 import lodeswing.job.Computation;
 import lodeswing.job.Computations;
+import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -28,9 +29,19 @@ public final class NeededResults {
    * @throws ProblemException {@code service-busy}, or whatever the work threw
    */
   public byte[] now(Computation computation, String still) {
+    return resultNow(computation, still).bytes();
+  }
+
+  /**
+   * The same with what is told of it.
+   *
+   * @param still what to say where another process is still at it
+   * @throws ProblemException {@code service-busy}, or whatever the work threw
+   */
+  public StoredResult resultNow(Computation computation, String still) {
     try {
       if (computations.answer(computation, TAKES_AT_MOST) instanceof Answer.Ready ready) {
-        return ready.result().bytes();
+        return ready.result();
       }
     } catch (TooMuchWorkException e) {
       throw ProblemException.passing(

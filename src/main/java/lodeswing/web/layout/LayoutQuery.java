@@ -2,6 +2,7 @@ package lodeswing.web.layout;
 
 import jakarta.servlet.http.HttpServletRequest;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.OpenQuery;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
@@ -25,6 +26,17 @@ public record LayoutQuery(QueryParameters parameters, LayoutDocument layout) {
    */
   public static LayoutQuery read(
       HttpServletRequest request, LayoutStore layouts, String layoutId, Parameter<?>... known) {
+    return read(Asking.of(request), layouts, layoutId, known);
+  }
+
+  /**
+   * The same of what was asked for without HTTP.
+   *
+   * @throws ProblemException {@code not-found}, or every fault of the query and of the changed
+   *     layout
+   */
+  public static LayoutQuery read(
+      Asking request, LayoutStore layouts, String layoutId, Parameter<?>... known) {
     OpenQuery query = OpenQuery.read(request, known);
     LayoutDocument layout;
     try {

@@ -37,6 +37,8 @@ public record Limits(
     @Stated(unit = "page", meaning = "most pages that a plate in true scale may take")
         @DefaultValue("64")
         int sheetPages,
+    @Stated(unit = "byte", meaning = "most bytes of one bundle") @DefaultValue("33554432")
+        int bundleBytes,
     @Stated(unit = "s", meaning = "longest play of an animation") @DefaultValue("60")
         int animationS,
     @Stated(unit = "frame", meaning = "most frames of an animation as GIF") @DefaultValue("600")
@@ -153,6 +155,7 @@ public record Limits(
       previewPixels,
       glowPixels,
       sheetPages,
+      bundleBytes,
       animationS,
       gifFrames,
       releases,

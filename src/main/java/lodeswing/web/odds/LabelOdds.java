@@ -1,10 +1,10 @@
 package lodeswing.web.odds;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lodeswing.web.hand.HandByAddress;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
@@ -18,7 +18,6 @@ import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 
 /** Odds for other resources that show them beside labels, asked by the same parameters. */
@@ -103,17 +102,13 @@ public final class LabelOdds {
   }
 
   /** An answer made of a layout's odds, which are computed or wait as a job first. */
-  public ResponseEntity<byte[]> reply(
-      HttpServletRequest request,
-      QueryParameters query,
-      LayoutDocument layout,
-      Function<Chances, Reply> writer) {
+  public Answerable asked(
+      QueryParameters query, LayoutDocument layout, Function<Chances, Reply> writer) {
     var sent = OddsByAddress.body(query);
     OddsRequest asked = OddsRequest.of(layout, sent);
     new OddsReview(asked, LayoutPlace.ADDRESS).check(sent, limits);
     cost.check(layout, LayoutPlace.ADDRESS);
     return answers.addressed(
-        request,
         query,
         odds,
         asked,

@@ -4,6 +4,8 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.stream.Stream;
 import lodeswing.web.body.Body;
+import lodeswing.web.jobs.Answerable;
+import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutQuery;
@@ -11,6 +13,7 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.PostedAnswers;
 import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -45,6 +48,7 @@ final class LayoutOddsController {
   private final OddsComputations computations;
   private final PreparingCost cost;
   private final PostedAnswers answers;
+  private final ComputedAnswers computed;
   private final Limits limits;
 
   LayoutOddsController(
@@ -53,17 +57,24 @@ final class LayoutOddsController {
       OddsComputations computations,
       PreparingCost cost,
       PostedAnswers answers,
+      ComputedAnswers computed,
       Limits limits) {
     this.layouts = layouts;
     this.odds = odds;
     this.computations = computations;
     this.cost = cost;
     this.answers = answers;
+    this.computed = computed;
     this.limits = limits;
   }
 
   @GetMapping("/v1/layouts/{layoutId}/odds")
   ResponseEntity<byte[]> getLayoutOdds(@PathVariable String layoutId, HttpServletRequest request) {
+    return computed.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery read = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = read.parameters();
     Representation form = Negotiation.chooseForCell(request, query, OFFERED, OddsReplies.VALUE);
@@ -72,7 +83,6 @@ final class LayoutOddsController {
     new OddsReview(asked, LayoutPlace.ADDRESS).check(sent, limits);
     cost.check(read.layout(), LayoutPlace.ADDRESS);
     return answers.addressed(
-        request,
         query,
         odds,
         asked,

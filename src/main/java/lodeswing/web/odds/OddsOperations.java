@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
@@ -167,5 +168,10 @@ class OddsOperations {
 
   private static ParameterText oddsId() {
     return SharedTexts.id("oddsId", "The id, as createOdds gave it.", "odd-…");
+  }
+
+  @Bean
+  AddressedPart oddsPart(LayoutOddsController controller) {
+    return new AddressedPart("/v1/layouts/{id}/odds", controller::asked);
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import lodeswing.job.Computation;
 import lodeswing.job.StoredResult;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.DryRun;
 import lodeswing.web.representation.CachePolicy;
@@ -94,9 +95,18 @@ public final class PostedAnswers {
       R asked,
       Computation work,
       Writer<R> writer) {
+    return answers.reply(request, addressed(query, requests, asked, work, writer));
+  }
+
+  /** The same without HTTP. */
+  public <R extends Posted<R>> Answerable addressed(
+      QueryParameters query,
+      PostedRequests<R> requests,
+      R asked,
+      Computation work,
+      Writer<R> writer) {
     requests.save(asked);
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         asked.layout().subject(),
         work,

@@ -1,7 +1,6 @@
 package lodeswing.web.representation;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,7 +8,6 @@ import java.util.stream.Collectors;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.words.Language;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
 
@@ -29,6 +27,16 @@ public final class Negotiation {
    */
   public static Representation choose(
       HttpServletRequest request, QueryParameters query, List<Representation> offered) {
+    return choose(Asking.of(request), query, offered);
+  }
+
+  /**
+   * The same of what was asked for without HTTP.
+   *
+   * @throws ProblemException {@code not-acceptable}, naming what is offered
+   */
+  public static Representation choose(
+      Asking request, QueryParameters query, List<Representation> offered) {
     Optional<Representation> format = query.find(GeneralParameters.FORMAT);
     if (format.isPresent()) {
       return format.filter(offered::contains).orElseThrow(() -> notAcceptable(offered));
@@ -63,6 +71,12 @@ public final class Negotiation {
       QueryParameters query,
       List<Representation> offered,
       Parameter<?> value) {
+    return chooseForCell(Asking.of(request), query, offered, value);
+  }
+
+  /** The same of what was asked for without HTTP. */
+  public static Representation chooseForCell(
+      Asking request, QueryParameters query, List<Representation> offered, Parameter<?> value) {
     boolean cell = offered.contains(Representation.TEXT) && query.find(value).isPresent();
     return cell && query.find(GeneralParameters.FORMAT).isEmpty()
         ? Representation.TEXT
@@ -74,20 +88,20 @@ public final class Negotiation {
    * neither names one that is kept. Whoever uses it says so by {@link Reply#language}.
    */
   public static Locale language(HttpServletRequest request, QueryParameters query) {
+    return language(Asking.of(request), query);
+  }
+
+  /** The same of what was asked for without HTTP. */
+  public static Locale language(Asking request, QueryParameters query) {
     return query
         .find(GeneralParameters.LANG)
         .map(Language::named)
-        .orElseGet(
-            () ->
-                Language.preferred(
-                    String.join(
-                        ",", Collections.list(request.getHeaders(HttpHeaders.ACCEPT_LANGUAGE)))));
+        .orElseGet(() -> Language.preferred(String.join(",", request.acceptLanguage())));
   }
 
-  private static List<MediaType> accepted(
-      HttpServletRequest request, List<Representation> offered) {
+  private static List<MediaType> accepted(Asking request, List<Representation> offered) {
     try {
-      return MediaType.parseMediaTypes(Collections.list(request.getHeaders("Accept")));
+      return MediaType.parseMediaTypes(request.accept());
     } catch (InvalidMediaTypeException e) {
       throw notAcceptable(offered);
     }

@@ -1,6 +1,5 @@
 package lodeswing.web.representation;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +24,8 @@ public final class OpenQuery {
    *
    * @throws ProblemException {@code malformed-request} where the query cannot be decoded
    */
-  public static OpenQuery read(HttpServletRequest request, Parameter<?>... known) {
-    return new OpenQuery(QueryReading.of(request, name -> true, known));
+  public static OpenQuery read(Asking asking, Parameter<?>... known) {
+    return new OpenQuery(QueryReading.of(asking, name -> true, known));
   }
 
   /** The values of the further names, in the order they came. */

@@ -26,6 +26,15 @@ public final class QueryParameters {
    * @throws ProblemException {@code unknown-parameter} or {@code invalid-request} with every fault
    */
   public static QueryParameters read(HttpServletRequest request, Parameter<?>... known) {
+    return read(Asking.of(request), known);
+  }
+
+  /**
+   * The same of what was asked for without HTTP.
+   *
+   * @throws ProblemException {@code unknown-parameter} or {@code invalid-request} with every fault
+   */
+  public static QueryParameters read(Asking request, Parameter<?>... known) {
     QueryReading reading = QueryReading.of(request, name -> false, known);
     reading.refuseIfAny();
     return reading.parameters();

@@ -1,6 +1,5 @@
 package lodeswing.web.representation;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -40,9 +39,8 @@ final class QueryReading {
    * @param alsoKnown accepts the names that {@link #others} will hold
    * @param known the parameters with a fixed name
    */
-  static QueryReading of(
-      HttpServletRequest request, Predicate<String> alsoKnown, Parameter<?>... known) {
-    var reading = new QueryReading(RawQuery.parse(request.getQueryString()), List.of(known));
+  static QueryReading of(Asking asking, Predicate<String> alsoKnown, Parameter<?>... known) {
+    var reading = new QueryReading(RawQuery.parse(asking.query().orElse("")), List.of(known));
     reading.readAll(alsoKnown);
     return reading;
   }

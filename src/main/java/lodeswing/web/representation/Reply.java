@@ -205,6 +205,21 @@ public final class Reply {
     return HttpHeaders.copyOf(headers);
   }
 
+  /**
+   * The bytes that are sent where nothing is compressed or left out, for an answer that holds this
+   * one. Not copied and not to be written to.
+   *
+   * @param subject what the answer is about: {@link #about}
+   */
+  public byte[] bytes(Subject subject) {
+    return about(subject).content.body();
+  }
+
+  /** The form in which it is. */
+  public Representation representation() {
+    return content.representation();
+  }
+
   /** What it weighs in memory [byte]. */
   int weight() {
     return content.weight();

@@ -17,6 +17,8 @@ public enum Representation {
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),
   PDF("pdf", "application/pdf", true),
+  /** Files in one (APPNOTE of the ZIP file format, 6.3). */
+  ZIP("zip", "application/zip", true),
   /** The contract in YAML (OpenAPI Initiative's media type, not registered). */
   YAML("yaml", "application/vnd.oai.openapi", false),
   /** Server-sent events (WHATWG HTML, section 9.2). */

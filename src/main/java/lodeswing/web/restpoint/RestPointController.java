@@ -2,6 +2,7 @@ package lodeswing.web.restpoint;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.Landscapes;
 import lodeswing.web.landscape.LayoutPlace;
@@ -9,6 +10,7 @@ import lodeswing.web.landscape.PreparingCost;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
@@ -42,14 +44,18 @@ final class RestPointController {
 
   @GetMapping("/v1/layouts/{layoutId}/rest-points")
   ResponseEntity<byte[]> listRestPoints(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId);
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, OFFERED);
     LayoutDocument document = asked.layout();
     cost.check(document, LayoutPlace.ADDRESS);
     layouts.save(document);
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         document.subject(),
         RestPointComputation.of(document, landscapes, LayoutPlace.ADDRESS),

@@ -2,6 +2,7 @@ package lodeswing.web.restpoint;
 
 import java.util.List;
 import java.util.Optional;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
@@ -31,5 +32,10 @@ class RestPointOperations {
                 200, "The rest points.", RestPointAnswers.DOCUMENT, RestPointController.OFFERED),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
+  }
+
+  @Bean
+  AddressedPart restPointPart(RestPointController controller) {
+    return new AddressedPart("/v1/layouts/{id}/rest-points", controller::asked);
   }
 }

@@ -3,9 +3,12 @@ package lodeswing.web.safety;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Locale;
+import lodeswing.web.jobs.Answerable;
+import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -33,23 +36,33 @@ final class SafetyController {
       Parameter.constant("value", SafetyValue.class, SafetyValue::word);
 
   private final LayoutStore layouts;
+  private final ComputedAnswers answers;
 
-  SafetyController(LayoutStore layouts) {
+  SafetyController(LayoutStore layouts, ComputedAnswers answers) {
     this.layouts = layouts;
+    this.answers = answers;
   }
 
   @GetMapping("/v1/layouts/{layoutId}/safety-notes")
   ResponseEntity<byte[]> getSafetyNotes(@PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, SHORT, VALUE);
     QueryParameters query = asked.parameters();
     LayoutDocument layout = asked.layout();
     Representation form = Negotiation.chooseForCell(request, query, OFFERED, VALUE);
     Locale locale = Negotiation.language(request, query);
     layouts.save(layout);
-    return new SafetyAnswers(SafetyNotes.of(layout, locale))
-        .in(form, query)
-        .language(locale)
-        .cache(CachePolicy.SHORT)
-        .to(request, layout.subject());
+    return Answerable.atOnce(
+        query,
+        layout.subject(),
+        () ->
+            new SafetyAnswers(SafetyNotes.of(layout, locale))
+                .in(form, query)
+                .language(locale)
+                .cache(CachePolicy.SHORT));
   }
 }

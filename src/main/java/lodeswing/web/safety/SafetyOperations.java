@@ -3,6 +3,7 @@ package lodeswing.web.safety;
 import java.util.List;
 import java.util.Optional;
 import lodeswing.web.body.FlagShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.openapi.OperationDescription;
 import lodeswing.web.openapi.OperationDescription.AnswerText;
@@ -47,5 +48,10 @@ class SafetyOperations {
         Optional.empty(),
         List.of(new AnswerText(200, "The notes.", SafetyShapes.DOCUMENT, SafetyController.OFFERED)),
         List.of(404, 422));
+  }
+
+  @Bean
+  AddressedPart safetyPart(SafetyController controller) {
+    return new AddressedPart("/v1/layouts/{id}/safety-notes", controller::asked);
   }
 }

@@ -12,6 +12,8 @@ import lodeswing.sheet.OutcomePlan;
 import lodeswing.sheet.OutcomeSheet;
 import lodeswing.sheet.Paper;
 import lodeswing.web.hand.HandByAddress;
+import lodeswing.web.jobs.Answerable;
+import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
@@ -20,6 +22,7 @@ import lodeswing.web.plate.PlateMap;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -50,15 +53,22 @@ final class OutcomeSheetController {
 
   private final LayoutStore layouts;
   private final LabelOdds odds;
+  private final ComputedAnswers answers;
 
-  OutcomeSheetController(LayoutStore layouts, LabelOdds odds) {
+  OutcomeSheetController(LayoutStore layouts, LabelOdds odds, ComputedAnswers answers) {
     this.layouts = layouts;
     this.odds = odds;
+    this.answers = answers;
   }
 
   @GetMapping("/v1/layouts/{layoutId}/outcome-sheet")
   ResponseEntity<byte[]> getLayoutOutcomeSheet(
       @PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked = LayoutQuery.read(request, layouts, layoutId, KNOWN);
     QueryParameters query = asked.parameters();
     LayoutDocument layout = asked.layout();
@@ -66,11 +76,12 @@ final class OutcomeSheetController {
     Words words = Words.of("sheet", Negotiation.language(request, query));
     if (!LabelOdds.asked(query)) {
       layouts.save(layout);
-      return reply(form, plan(layout, Optional.empty(), Optional.empty(), words), query, words)
-          .to(request, layout.subject());
+      return Answerable.atOnce(
+          query,
+          layout.subject(),
+          () -> reply(form, plan(layout, Optional.empty(), Optional.empty(), words), query, words));
     }
-    return odds.reply(
-        request,
+    return odds.asked(
         query,
         layout,
         chances ->

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.ObjectShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.odds.LabelOdds;
@@ -94,5 +95,15 @@ class SheetOperations {
 
   private ParameterText layoutId() {
     return SharedTexts.layoutId(samples.get("three-stations").document().layoutId());
+  }
+
+  @Bean
+  AddressedPart templatePart(TemplateController controller) {
+    return new AddressedPart("/v1/layouts/{id}/template", controller::asked);
+  }
+
+  @Bean
+  AddressedPart outcomeSheetPart(OutcomeSheetController controller) {
+    return new AddressedPart("/v1/layouts/{id}/outcome-sheet", controller::asked);
   }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import lodeswing.sheet.Paper;
 import lodeswing.sheet.PlacingPlan;
 import lodeswing.sheet.PlacingSheet;
+import lodeswing.web.jobs.Answerable;
+import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
@@ -16,6 +18,7 @@ import lodeswing.web.plate.PlateMap;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -39,10 +42,12 @@ final class TemplateController {
   private static final Parameter<Double> Y = place("y");
 
   private final LayoutStore layouts;
+  private final ComputedAnswers answers;
   private final Limits limits;
 
-  TemplateController(LayoutStore layouts, Limits limits) {
+  TemplateController(LayoutStore layouts, ComputedAnswers answers, Limits limits) {
     this.layouts = layouts;
+    this.answers = answers;
     this.limits = limits;
   }
 
@@ -53,6 +58,11 @@ final class TemplateController {
   @GetMapping("/v1/layouts/{layoutId}/template")
   ResponseEntity<byte[]> getLayoutTemplate(
       @PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked =
         LayoutQuery.read(
             request,
@@ -79,14 +89,17 @@ final class TemplateController {
     Optional<Boolean> landscape = SheetQuery.landscape(query);
     checkSize(plan, paper, landscape);
     layouts.save(layout);
-    return SheetReply.of(
-            form,
-            PlacingSheet.of(plan, paper, landscape, words),
-            query,
-            "placing-sheet",
-            words.locale())
-        .cache(CachePolicy.SHORT)
-        .to(request, layout.subject());
+    return Answerable.atOnce(
+        query,
+        layout.subject(),
+        () ->
+            SheetReply.of(
+                    form,
+                    PlacingSheet.of(plan, paper, landscape, words),
+                    query,
+                    "placing-sheet",
+                    words.locale())
+                .cache(CachePolicy.SHORT));
   }
 
   private static PlacingPlan plan(

@@ -3,6 +3,7 @@ package lodeswing.web.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -158,5 +159,10 @@ class ShownTraceOperations {
             "1.1"),
         ParameterText.optional(
             "gain", GlowSettings.GAIN_RANGE, "How many times as bright the glow is shown.", "1"));
+  }
+
+  @Bean
+  AddressedPart tracePart(LayoutTraceController controller) {
+    return new AddressedPart("/v1/layouts/{id}/trace", controller::asked);
   }
 }

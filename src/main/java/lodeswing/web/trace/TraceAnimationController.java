@@ -7,6 +7,7 @@ import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.PostedAnswers;
 import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
@@ -55,7 +56,7 @@ final class TraceAnimationController {
   @GetMapping("/v1/layouts/{layoutId}/trace/animation")
   ResponseEntity<byte[]> getLayoutTraceAnimation(
       @PathVariable String layoutId, HttpServletRequest request) {
-    LayoutQuery asked = address.read(request, layoutId, AnimationSettings.parameters());
+    LayoutQuery asked = address.read(Asking.of(request), layoutId, AnimationSettings.parameters());
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, MOVING);
     TraceRequest trace = address.trace(asked);

@@ -13,6 +13,7 @@ import lodeswing.web.layout.LayoutDocument;
 import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.limits.Limits;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.Parameter;
 import lodeswing.web.representation.QueryParameters;
 import org.springframework.stereotype.Component;
@@ -57,7 +58,7 @@ final class TraceByAddress {
   }
 
   /** The query of an address for a trace, with further parameters that its answer knows. */
-  LayoutQuery read(HttpServletRequest request, String layoutId, Parameter<?>... further) {
+  LayoutQuery read(Asking request, String layoutId, Parameter<?>... further) {
     Parameter<?>[] known =
         Stream.concat(ALL.stream(), Stream.of(further)).toArray(Parameter<?>[]::new);
     return LayoutQuery.read(request, layouts, layoutId, known);

@@ -7,6 +7,7 @@ import lodeswing.web.layout.LayoutQuery;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.posted.PostedAnswers;
 import lodeswing.web.posted.PostedRequests;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Representation;
@@ -54,7 +55,7 @@ final class TraceGlowController {
   @GetMapping("/v1/layouts/{layoutId}/trace/glow")
   ResponseEntity<byte[]> getLayoutTraceGlow(
       @PathVariable String layoutId, HttpServletRequest request) {
-    LayoutQuery asked = address.read(request, layoutId, GlowSettings.parameters());
+    LayoutQuery asked = address.read(Asking.of(request), layoutId, GlowSettings.parameters());
     QueryParameters query = asked.parameters();
     Representation form = Negotiation.choose(request, query, PICTURE);
     TraceRequest trace = address.trace(asked);

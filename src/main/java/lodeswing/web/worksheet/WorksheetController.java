@@ -16,6 +16,7 @@ import lodeswing.web.basin.UsualWindow;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.NearestName;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.jobs.Answerable;
 import lodeswing.web.jobs.ComputedAnswers;
 import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.landscape.PreparingCost;
@@ -24,6 +25,7 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.Parameter;
@@ -77,6 +79,11 @@ final class WorksheetController {
   @GetMapping("/v1/layouts/{layoutId}/worksheet")
   ResponseEntity<byte[]> getLayoutWorksheet(
       @PathVariable String layoutId, HttpServletRequest request) {
+    return answers.reply(request, asked(layoutId, Asking.of(request)));
+  }
+
+  /** What is asked for, without HTTP. */
+  Answerable asked(String layoutId, Asking request) {
     LayoutQuery asked =
         LayoutQuery.read(
             request,
@@ -104,13 +111,14 @@ final class WorksheetController {
       double reach = UsualWindow.halfWidth(asked.layout()) * MILLI;
       var none =
           new StoredFigures(List.of(), reach, List.of(), List.of(), EndCounts.NONE, List.of());
-      return reply(form, query, facts(sheet, none, words), activities, age, words)
-          .to(request, asked.layout().subject());
+      return Answerable.atOnce(
+          query,
+          asked.layout().subject(),
+          () -> reply(form, query, facts(sheet, none, words), activities, age, words));
     }
     cost.check(asked.layout(), LayoutPlace.ADDRESS);
     layouts.save(asked.layout());
-    return answers.reply(
-        request,
+    return Answerable.of(
         query,
         asked.layout().subject(),
         computations.of(sheet, LayoutPlace.ADDRESS),

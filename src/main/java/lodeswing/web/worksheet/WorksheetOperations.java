@@ -5,6 +5,7 @@ import java.util.Optional;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ObjectShape;
 import lodeswing.web.body.TextShape;
+import lodeswing.web.jobs.AddressedPart;
 import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.layout.SampleLayouts;
 import lodeswing.web.openapi.OperationDescription;
@@ -72,5 +73,10 @@ class WorksheetOperations {
                 SheetReply.OFFERED),
             PendingAnswer.ACCEPTED),
         List.of(404, 422, 503));
+  }
+
+  @Bean
+  AddressedPart worksheetPart(WorksheetController controller) {
+    return new AddressedPart("/v1/layouts/{id}/worksheet", controller::asked);
   }
 }

@@ -197,6 +197,7 @@ public final class ContractTour {
       case "getSwingCount" -> "swings=20&timeS=26.2&halfAfter=24";
       case "getLayoutSweep" -> "vary=gapMm&from=30&to=32&steps=2&measure=outcome&x=60&y=5";
       case "getOccupancy" -> "releases=64&durationS=1&pixels=200";
+      case "getLayoutBundle" -> "mapPixels=16";
       case "getFieldMap" -> "side=33&halfWidth=50&pixels=200";
       case "getFieldLines" -> "apartMm=20&halfWidth=50&spots=false&pixels=200";
       case "getFieldFilings" -> "count=200&halfWidth=50&spots=false&pixels=200";
