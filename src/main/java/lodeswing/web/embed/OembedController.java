@@ -14,6 +14,7 @@ import lodeswing.web.layout.LayoutStore;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
+import lodeswing.web.representation.Asking;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.OpenQuery;
@@ -55,7 +56,8 @@ final class OembedController {
   @GetMapping("/oembed")
   ResponseEntity<byte[]> getOembed(HttpServletRequest request) {
     // Platforms add parameters of their own, which mean nothing here.
-    QueryParameters query = OpenQuery.read(request, URL, MAX_WIDTH, MAX_HEIGHT, FORMAT).closed();
+    QueryParameters query =
+        OpenQuery.read(Asking.of(request), URL, MAX_WIDTH, MAX_HEIGHT, FORMAT).closed();
     Representation form = form(query.find(FORMAT).orElse(Representation.JSON.word()));
     String origin = address.of(request);
     EmbeddedFigure figure = figure(query.get(URL), origin);

@@ -203,6 +203,9 @@ a{color:var(--act)}
 .scroll{max-block-size:none;overflow:visible}table,.legend{break-inside:avoid}.foot a::after{content:" (" attr(href) ")";overflow-wrap:anywhere}}
 `;
 
+const SHEET = new CSSStyleSheet();
+SHEET.replaceSync(STYLE);
+
 const NAMES = ["A", "B"];
 const STEP = 0.1;
 const MOST_TILES = 240;
@@ -506,9 +509,8 @@ class Path {
 }
 
 const element = (name, properties = {}, ...children) => {
-  const { dataset, attributes, ...plain } = properties;
+  const { attributes, ...plain } = properties;
   const made = Object.assign(document.createElement(name), plain);
-  Object.assign(made.dataset, dataset);
   Object.entries(attributes ?? {}).forEach(([key, value]) => made.setAttribute(key, value));
   made.append(...children);
   return made;
@@ -533,9 +535,7 @@ class LodeswingFigure extends HTMLElement {
 
   constructor() {
     super();
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(STYLE);
-    this.#root.adoptedStyleSheets = [sheet];
+    this.#root.adoptedStyleSheets = [SHEET];
     // What stands within the element is seen until the figure is.
     this.#root.append(element("slot"));
   }
@@ -597,8 +597,7 @@ class LodeswingFigure extends HTMLElement {
   /* ---- words and numbers ---- */
 
   get #language() {
-    const asked = this.lang || this.closest("[lang]")?.lang || document.documentElement.lang || navigator.language || "en";
-    return asked;
+    return this.lang || this.closest("[lang]")?.lang || navigator.language || "en";
   }
 
   #text(key, values = {}) {
@@ -732,8 +731,7 @@ class LodeswingFigure extends HTMLElement {
     const ready = Boolean(this.#basin);
     const layer = (name) => (parts[name] = element("canvas", { className: "layer", attributes: { "aria-hidden": "true" } }));
     parts.hand = element("div", { className: "hand", tabIndex: 0,
-      attributes: { role: "application", "aria-label": text("map"), "aria-roledescription": text("legend") } });
-    parts.hand.removeAttribute("aria-roledescription");
+      attributes: { role: "application", "aria-label": text("map") } });
     parts.where = element("p", { className: "where", attributes: { "aria-hidden": "true" } });
     parts.wait = element("p", { className: "wait", attributes: { role: "status" } });
     parts.pattern = element("button", { type: "button", className: "sign", textContent: "\u2592", title: text("patterns"),
@@ -766,7 +764,7 @@ class LodeswingFigure extends HTMLElement {
   }
 
   #clock() {
-    const { parts } = { parts: this.#parts };
+    const parts = this.#parts;
     const sign = (key, mark, action) =>
       element("button", { type: "button", className: "sign", textContent: mark, title: this.#text(key), onclick: action,
         attributes: { "aria-label": this.#text(key) } });
@@ -783,7 +781,7 @@ class LodeswingFigure extends HTMLElement {
   }
 
   #forms() {
-    const { parts } = { parts: this.#parts };
+    const parts = this.#parts;
     parts.inputs = [];
     const forms = NAMES.map((name, slot) => {
       const field = (axis, value) =>
@@ -1069,7 +1067,7 @@ class LodeswingFigure extends HTMLElement {
   }
 
   #clockChanged() {
-    const { play, back, on, slider, marks, clock } = this.#parts;
+    const { play, back, on, slider, marks } = this.#parts;
     const any = this.#paths.some(Boolean);
     [play, back, on, slider].forEach((part) => { part.disabled = !any; });
     play.hidden = still.matches;
@@ -1088,7 +1086,6 @@ class LodeswingFigure extends HTMLElement {
         }
       });
     }
-    clock.classList.toggle("off", !any);
     this.#tick();
   }
 
@@ -1124,6 +1121,7 @@ class LodeswingFigure extends HTMLElement {
 
   /** Where no motion is wanted, the whole path stands still. */
   #rest() {
+    if (!this.#parts.play) return;
     if (still.matches) {
       this.#hold();
       this.#seek(this.#until);
