@@ -44,7 +44,7 @@ import org.springframework.stereotype.Component;
 final class ApiDocument implements OpenApiCustomizer {
 
   static final int PENDING = 202;
-  private static final List<Integer> EVERYWHERE = List.of(400, 406);
+  private static final List<Integer> EVERYWHERE = List.of(400, 403, 406);
 
   /** Conditions and ranges, which a Reply judges wherever something is read that may be kept. */
   private static final List<Integer> READING = List.of(412, 416);

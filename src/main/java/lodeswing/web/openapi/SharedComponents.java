@@ -25,6 +25,8 @@ final class SharedComponents {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry(400, "Malformed or with faults; each is listed with its pointer."),
+              Map.entry(
+                  403, "The page that asks is of a site that the operator does not let in (CORS)."),
               Map.entry(404, "Nothing is stored there."),
               Map.entry(406, "None of the offered forms is acceptable; the detail names them."),
               Map.entry(409, "Another computation needs it."),

@@ -5,6 +5,11 @@ import org.springframework.http.MediaType;
 /** The forms in which resources come; each resource offers some of them. */
 public enum Representation {
   JSON("json", "application/json", false),
+  /** A set of links, of the profile that names a catalogue of interfaces (RFC 9264, RFC 9727). */
+  LINKSET(
+      "linkset",
+      "application/linkset+json;profile=\"https://www.rfc-editor.org/info/rfc9727\"",
+      false),
   CSV("csv", "text/csv;charset=UTF-8", false),
   TEXT("text", "text/plain;charset=UTF-8", false),
   CBOR("cbor", "application/cbor", true),
