@@ -118,6 +118,8 @@ try {
   const first = await seen(warm);
   const sharp = await whole(warm);
   say(`first picture with the service's results kept and an empty browser ${Math.round(first)} ms, sharp ${Math.round(sharp)} ms`);
+  const asked = await warm.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.name.includes("/basin?")).length);
+  assert.equal(asked, 1, "what the page asks for ahead is not what the script asks for");
   const bytes = await warm.evaluate(() =>
     performance.getEntriesByType("resource").concat(performance.getEntriesByType("navigation"))
       .map((one) => [new URL(one.name).pathname.replace(/.*\/(tiles)\/.*/, "$1"), one.transferSize]));
@@ -309,12 +311,12 @@ try {
   bodies.set("/below", `${"<p>On.</p>".repeat(120)}${snippet}`);
   const below = await open(`${course}/below`);
   await below.waitForTimeout(500);
-  const asked = () => below.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.name.includes("/v1/")).length);
-  assert.equal(await asked(), 0);
+  const requests = () => below.evaluate(() => performance.getEntriesByType("resource").filter((one) => one.name.includes("/v1/")).length);
+  assert.equal(await requests(), 0);
   assert.ok(await below.locator("lodeswing-figure a").isVisible());
   await below.locator("lodeswing-figure").scrollIntoViewIfNeeded();
   await ended(below);
-  assert.ok((await asked()) >= 3);
+  assert.ok((await requests()) >= 3);
   await below.evaluate(() => { document.querySelector("lodeswing-figure").lang = "de"; });
   await until(below, (root) => root.querySelector(".right > table caption")?.textContent === "Die Starts");
   await whole(below);

@@ -120,6 +120,7 @@ final class EmbedPage {
     <link rel="alternate" type="%3$s" href="%4$s" title="%2$s">
     <link rel="alternate" type="%5$s" href="%6$s" title="%2$s">
     <link rel="icon" href="data:,">
+    <link rel="preload" as="fetch" crossorigin href="%10$s">
     %7$s
     <style>%8$s</style></head>
     <body>
@@ -135,6 +136,7 @@ final class EmbedPage {
             escaped(oembed("xml")),
             figure.script("", script),
             STYLE,
-            body);
+            body,
+            escaped(figure.map()));
   }
 }

@@ -50,6 +50,11 @@ record EmbeddedFigure(
     return shown + language.map(tag -> (shown.isEmpty() ? "?" : "&") + "lang=" + tag).orElse("");
   }
 
+  /** The address of the map's document, word for word as the script asks for it. */
+  String map() {
+    return "/v1/layouts/" + layout.layoutId() + "/basin?format=json&wait=3";
+  }
+
   /** The address of a picture of the map, without the host. */
   String picture(int side) {
     return "/v1/layouts/"

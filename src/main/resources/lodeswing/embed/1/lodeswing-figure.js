@@ -240,7 +240,7 @@ class Service {
 
   async #fetch(path, options) {
     try {
-      return await fetch(this.url(path), { credentials: "omit", ...options });
+      return await fetch(this.url(path), options);
     } catch (fault) {
       if (options.signal?.aborted) throw fault;
       throw new Trouble("network");
@@ -286,7 +286,7 @@ class Service {
       if (now.state !== "done") throw new Trouble(now.problem?.code ?? "other", now.problem?.detail);
     } catch (fault) {
       if (signal?.aborted && job.cancelUrl) {
-        fetch(this.url(job.cancelUrl), { method: "DELETE", credentials: "omit", keepalive: true }).catch(() => {});
+        fetch(this.url(job.cancelUrl), { method: "DELETE", keepalive: true }).catch(() => {});
       }
       throw fault;
     }
