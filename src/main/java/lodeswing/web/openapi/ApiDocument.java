@@ -211,7 +211,7 @@ final class ApiDocument implements OpenApiCustomizer {
       String operationId, OperationDescription.AnswerText answer, SchemaComponents components) {
     var content = new Content();
     for (Representation form : answer.forms()) {
-      boolean document = form == Representation.JSON || form == Representation.CBOR;
+      boolean document = AnswerExamples.isTree(form) || form == Representation.CBOR;
       Schema<?> schema =
           document ? schema(answer.shapes(), components) : schema(Map.of("type", "string"));
       String type = form.mediaType().getType() + "/" + form.mediaType().getSubtype();
