@@ -9,6 +9,7 @@ import sys
 import zipfile
 from os.path import join
 from urllib.request import urlopen
+from xml.sax.saxutils import quoteattr
 
 import uno
 from com.sun.star.awt import Point, Rectangle, Size
@@ -92,7 +93,8 @@ class Workbook:
         self.style("Title", CharHeight=16, CharWeight=150.0)
         self.style("Heading", CharHeight=11, CharWeight=150.0, CellBackColor=HEAD)
         self.style("Lead", CharColor=PALE, IsTextWrapped=True)
-        self.style("Unit", ParaIndent=150)
+        self.style("Unit", ParaIndent=200, HoriJustify=uno.Enum(
+            "com.sun.star.table.CellHoriJustify", "LEFT"))
         self.style("Wrapped", IsTextWrapped=True, VertJustify=1)
         frame = BorderLine2()
         frame.Color = INK
@@ -130,9 +132,10 @@ class Workbook:
 
     def format(self, code):
         formats = self.document.NumberFormats
-        english = Locale("en", "US", "")
-        key = formats.queryKey(code, english, False)
-        return key if key >= 0 else formats.addNew(code, english)
+        # no locale: the decimal sign is that of whoever opens the file
+        reader = Locale()
+        key = formats.queryKey(code, reader, False)
+        return key if key >= 0 else formats.addNew(code, reader)
 
     def pages(self):
         styles = self.document.StyleFamilies.getByName("PageStyles")
@@ -217,7 +220,7 @@ class Workbook:
 
     def release(self):
         sheet = self.sheet("release")
-        self.widths(sheet, 66, 38, 18, 18, 26, 8)
+        self.widths(sheet, 78, 38, 20, 20, 26, 8)
         put = lambda *what: self.put(sheet, *what)
         put("A1", self.name("releaseTitle"), "Title")
         self.merge(sheet, "A2:F2", "Lead")
@@ -574,7 +577,7 @@ class Workbook:
     def plan(self):
         """The path seen from above."""
         answers = lambda span: "$'%s'.%s" % (self.name("answers"), span)
-        holder = self.chart("path", "path", Rectangle(500, 4300, 15500, 17200),
+        holder = self.chart("path", "path", Rectangle(500, 3400, 15500, 17200),
                             self.name("pathTitle"), self.name("pathAlt"))
         holder.setDiagram(holder.createInstance("com.sun.star.chart.XYDiagram"))
         provider = holder.getDataProvider()
@@ -711,7 +714,7 @@ class Workbook:
             path = join(folder, file_name(self.language, kind))
             self.document.storeToURL(
                 uno.systemPathToFileUrl(path), properties(FilterName=form))
-            settle(path, self.service)
+            settle(path, self.service, self.words)
         self.document.close(True)
 
 
@@ -733,7 +736,7 @@ CHANGING = (
 )
 
 
-def settle(path, service):
+def settle(path, service, texts):
     """Writes a file anew without what differs from run to run, under one fixed time."""
     with zipfile.ZipFile(path) as made:
         parts = [(one.filename, made.read(one)) for one in made.infolist()]
@@ -745,6 +748,9 @@ def settle(path, service):
                 content = content.replace(service.encode(), USUAL.encode())
                 for pattern, by in CHANGING:
                     content = re.sub(pattern, by, content, flags=re.S)
+            if name in PICTURED:
+                named = pictured(texts, PICTURED[name])
+                content = re.sub(rb'<xdr:cNvPr id="\d+" name="">', lambda found: named, content)
             if name.startswith("xl/charts/"):
                 content = axes_counted(content)
             entry = zipfile.ZipInfo(name, (1980, 1, 1, 0, 0, 0))
@@ -752,6 +758,18 @@ def settle(path, service):
                 zipfile.ZIP_STORED if name == "mimetype" else zipfile.ZIP_DEFLATED)
             entry.external_attr = 0o644 << 16
             kept.writestr(entry, content)
+
+
+# LibreOffice keeps the charts' titles and alternative texts in ODS alone.
+PICTURED = {"xl/drawings/drawing1.xml": "path", "xl/drawings/drawing2.xml": "tally"}
+
+
+def pictured(texts, key):
+    """What a chart is called in XLSX, and what it shows."""
+    title = quoteattr(texts[key + "Title"])
+    named = '<xdr:cNvPr id="2" name=%s title=%s descr=%s>' % (
+        title, title, quoteattr(texts[key + "Alt"]))
+    return named.encode()
 
 
 def axes_counted(chart):

@@ -13,9 +13,11 @@ import os
 import subprocess
 import sys
 import tempfile
+import zipfile
 from urllib.error import HTTPError
 from urllib.parse import quote, urlencode
 from urllib.request import urlopen
+from xml.etree import ElementTree
 
 import build
 from office import Office
@@ -165,17 +167,15 @@ def path(where, book, service, case, base, found):
     hold(where + " series", 5, len(drawn))
     hold(where + " state", book.words["ready"], book.text("path", "B3"))
     kept = len(samples["t"])
-    for i in range(build.POINTS):
-        row = 53 + i
+    table = book.sheet("path").getCellRangeByName("A53:D%d" % (52 + build.POINTS)).getDataArray()
+    for i, row in enumerate(table):
         if i >= kept:
-            hold(where + " beyond the path", "", book.text("path", "A%d" % row))
+            hold(where + " beyond the path", ("", "", "", ""), row)
             continue
-        for column, member in zip("ABC", ("t", "x", "y")):
-            near("%s %s of %d" % (where, member, i), samples[member][i],
-                 book.value("path", "%s%d" % (column, row)))
+        for seen, member in zip(row, ("t", "x", "y")):
+            near("%s %s of %d" % (where, member, i), samples[member][i], seen)
         solid = samples["t"][i] <= until
-        hold("%s trust of %d" % (where, i), book.words["yes" if solid else "beyond"],
-             book.text("path", "D%d" % row))
+        hold("%s trust of %d" % (where, i), book.words["yes" if solid else "beyond"], row[3])
         hold("%s solid %d" % (where, i), solid, drawn[1][1][i] == drawn[1][1][i])
         later = i + 1 < kept and samples["t"][i + 1] > until
         hold("%s dotted %d" % (where, i), not solid or later, drawn[2][1][i] == drawn[2][1][i])
@@ -193,6 +193,20 @@ def drawn_values(series):
     """What a series draws, x before y."""
     values = [one.getValues() for one in series.getDataSequences()]
     return [one.getData() for one in sorted(values, key=lambda one: one.Role)]
+
+
+def alternative_texts(where, file, language):
+    """The charts' alternative texts in the file itself."""
+    told = words(language)
+    with zipfile.ZipFile(file) as parts:
+        if file.endswith(".ods"):
+            found = [one.text for one in ElementTree.fromstring(parts.read("content.xml")).iter(
+                "{urn:oasis:names:tc:opendocument:xmlns:svg-compatible:1.0}desc")]
+        else:
+            found = [one.get("descr") for part in build.PICTURED for one in ElementTree.fromstring(
+                parts.read(part)).iter("{http://schemas.openxmlformats.org/drawingml/2006/"
+                                       "spreadsheetDrawing}cNvPr")]
+    hold(where + " alternative texts", [told["pathAlt"], told["tallyAlt"]], found)
 
 
 def tally(where, book, service, case, base, odds):
@@ -233,6 +247,16 @@ def figure(what, expected, seen):
     checked += 1
     if not isinstance(seen, float) or abs(expected - seen) > 6e-6 * abs(expected) + 1e-300:
         raise SystemExit("%s: expected %r, the cell has %r" % (what, expected, seen))
+
+
+def pending(where, book, sample):
+    """A sheet that does not wait: what is not ready says so, and comes when it is asked again."""
+    book.set(layout=sample, x=44.0, y=-31.5, wait=0.0)
+    hold("%s pending, not %s" % (where, book.text("release", "A26")), True,
+         book.text("release", "A26").startswith("PENDING "))
+    book.set(wait=60.0, again=book.cell("release", "B12").Value + 1)
+    hold(where + " no longer pending", False, book.text("release", "A26").startswith("PENDING "))
+    hold(where + " is a chance", True, isinstance(book.value("release", "B26"), float))
 
 
 def faults(where, book, service):
@@ -276,10 +300,10 @@ def link(where, book, service):
         service.layout("three-stations") + "/trace", x=60.5, y=30, durationS=5, sampleIntervalS=0.1,
         format="csv", wait=60))
     hold(where + " header", table[0], [book.text("link", "%s3" % c) for c in "ABCDEF"])
+    linked = sheet.getCellRangeByName("A4:F%d" % (2 + len(table))).getDataArray()
     for i, row in enumerate(table[1:]):
-        for column, text in zip("ABCDEF", row):
-            near("%s linked %s%d" % (where, column, 4 + i), float(text),
-                 book.value("link", "%s%d" % (column, 4 + i)))
+        for column, text, seen in zip("ABCDEF", row, linked[i]):
+            near("%s linked %s%d" % (where, column, 4 + i), float(text), seen)
 
 
 def formulas(document):
@@ -325,18 +349,26 @@ def main(address, stop, kept):
             with open(os.path.join(folder, name), "rb") as one, \
                     open(os.path.join(again, name), "rb") as other:
                 hold("bytes of " + name, True, one.read() == other.read())
+        with Office("en-US", folder) as office:
+            for language in LANGUAGES:
+                for kind, _ in build.FORMATS:
+                    name = build.file_name(language, kind)
+                    alternative_texts(name, os.path.join(folder, name), language)
+                    same(office, os.path.join(folder, name), os.path.join(kept, name))
         for locale, languages in (("en-US", ("en",)), ("de-DE", ("en", "de", "es"))):
             with Office(locale, folder) as office:
                 for language in languages:
                     for kind, _ in build.FORMATS:
                         name = build.file_name(language, kind)
                         where = "%s in %s" % (name, locale)
-                        same(office, os.path.join(folder, name), os.path.join(kept, name))
                         book = Opened(office.open(os.path.join(folder, name)), language)
                         comma = "," if locale == "de-DE" else "."
                         cell = book.cell("answers", "D3")
                         cell.Formula = '=0.5&""'
                         hold(where + " decimal sign", "0%s5" % comma, cell.String)
+                        if locale == "en-US":
+                            book.set(address=address)
+                            pending(where, book, {"ods": "turned-centre", "xlsx": "y-cord"}[kind])
                         cases = CASES if language == "en" else CASES[:1]
                         for case in cases:
                             book.set(address=address, wait=60.0, **case_values(case))

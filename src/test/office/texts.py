@@ -56,7 +56,7 @@ TEXTS = {
     "chance": ("Chance", "Chance", "Probabilidad"),
     "low": ("from", "von", "desde"),
     "high": ("to", "bis", "hasta"),
-    "tries": ("Tries computed", "Versuche gerechnet", "Intentos calculados"),
+    "tries": ("Tries", "Versuche", "Intentos"),
     "interval": ("from and to: 95 % interval", "von und bis: 95-%-Intervall",
                  "desde y hasta: intervalo del 95 %"),
     "safetyTitle": ("Cautions for this rig", "Warnungen zu diesem Aufbau",

@@ -215,7 +215,7 @@ class OddsOverHttpTest {
         60 * Double.parseDouble(SERVICE.given().get(url + "?value=chance&outcome=Dune").asString()),
         Double.parseDouble(
             SERVICE.given().get(address + "&value=expected&outcome=Dune").asString()),
-        1e-9);
+        1e-3);
     SERVICE.given().get(byAddress() + "&value=pValue").then().body(equalTo("none"));
   }
 
