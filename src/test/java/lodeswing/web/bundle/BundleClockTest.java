@@ -13,7 +13,6 @@ import lodeswing.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Primary;
 
 /** The same bundle from two services whose clocks are more than a year apart, in two time zones. */
@@ -21,7 +20,7 @@ class BundleClockTest {
 
   private static final int DAYS = 400;
 
-  @Configuration(proxyBeanMethods = false)
+  /** Not marked as a configuration, or every service of the tests would find it and live in it. */
   static class AnotherDay {
 
     @Bean

@@ -110,7 +110,7 @@ class TemplateOverHttpTest {
         .body("detail", containsString("pages"));
     SERVICE
         .given()
-        .get(sheet("three-stations") + "?magnet.1.x=1000&magnet.2.y=1000&magnet.3.y=-600")
+        .get(sheet("three-stations") + "?magnet.1.x=1400&magnet.2.y=1800")
         .then()
         .statusCode(422)
         .body("errors[0].detail", equalTo("is too small for this plate; a3 would do"));
