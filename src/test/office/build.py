@@ -7,7 +7,7 @@ service's address is the usual one. The same input gives the same bytes from the
 import re
 import sys
 import zipfile
-from os.path import join
+from os.path import abspath, join
 from urllib.request import urlopen
 from xml.sax.saxutils import quoteattr
 
@@ -392,6 +392,11 @@ class Workbook:
                 answer = 'IF(%s="";"";%s)' % (label, answer)
             put("C%d" % row, "=" + answer, "Raw")
             put("D%d" % row, '=LEN($B$%d)&" / "&LEN($C$%d)' % (row, row))
+        # answers of many lines would make their rows as high
+        for row in range(5, 23 + LABELS):
+            line = sheet.Rows.getByIndex(row - 1)
+            line.Height = 480
+            line.OptimalHeight = False
         # the counts of the address, label by label
         parts = []
         for i in range(LABELS):
@@ -711,7 +716,7 @@ class Workbook:
             if kind == "ods":
                 self.link()
                 self.document.CurrentController.setActiveSheet(first)
-            path = join(folder, file_name(self.language, kind))
+            path = abspath(join(folder, file_name(self.language, kind)))
             self.document.storeToURL(
                 uno.systemPathToFileUrl(path), properties(FilterName=form))
             settle(path, self.service, self.words)

@@ -373,6 +373,9 @@ def main(address, stop, kept):
                         for case in cases:
                             book.set(address=address, wait=60.0, **case_values(case))
                             base, found, odds = release(where, book, service, case)
+                            hold(where + " decimal sign of a time",
+                                 ("%.2f" % found["sealedAtS"]).replace(".", comma),
+                                 book.text("release", "B19"))
                             path(where, book, service, case, base, found)
                             tally(where, book, service, case, base, odds)
                         faults(where, book, service)
