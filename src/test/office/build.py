@@ -229,7 +229,7 @@ class Workbook:
         put("A4", self.name("youSet"))
         inputs = (
             ("address", self.service, ""), ("layout", SAMPLE, ""), ("x", -70, "mm"),
-            ("y", 30, "mm"), ("spread", 3, "mm"), ("duration", 12, "s"), ("wait", 20, "s"),
+            ("y", 30, "mm"), ("spread", 3, "mm"), ("duration", 8, "s"), ("wait", 20, "s"),
             ("again", 1, ""), ("language", self.language, "en, de, es"))
         for i, (key, value, unit) in enumerate(inputs):
             row = 5 + i
