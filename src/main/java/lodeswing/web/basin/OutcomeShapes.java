@@ -1,5 +1,6 @@
 package lodeswing.web.basin;
 
+import lodeswing.web.body.CellShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.ListShape;
 import lodeswing.web.body.MapShape;
@@ -40,6 +41,7 @@ final class OutcomeShapes {
           .build();
 
   private static final Shape NUMBERS = new ListShape(BasinShapes.NUMBER, 0, MOST);
+  private static final Shape TIMES = new ListShape(CellShape.number(), 0, MOST);
 
   /** The answer. */
   static final ObjectShape DOCUMENT =
@@ -54,9 +56,8 @@ final class OutcomeShapes {
               "outcome",
               new ListShape(BasinShapes.TEXT, 0, MOST),
               "The label or name of each end, as in getOutcome.")
-          .required(
-              "sealedAtS", NUMBERS, "From when each end was certain; null where it never was.")
-          .optional("settledAtS", NUMBERS, "When each bob had settled; null where it never did.")
+          .required("sealedAtS", TIMES, "From when each end was certain; null where it never was.")
+          .optional("settledAtS", TIMES, "When each bob had settled; null where it never did.")
           .optional(
               "olderEngine",
               new FlagShape(),

@@ -4,12 +4,29 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A cell of an answer's table: a number, a text, a flag, or null where there is nothing to tell.
+ * A cell of an answer's table, or null where there is nothing to tell.
+ *
+ * @param types what it may be, as JSON Schema calls it
  */
-public record CellShape() implements Shape {
+public record CellShape(List<String> types) implements Shape {
+
+  /** A number, a text or a flag. */
+  public CellShape() {
+    this(List.of("number", "string", "boolean"));
+  }
+
+  public CellShape {
+    types = List.copyOf(types);
+  }
+
+  /** A number. */
+  public static CellShape number() {
+    return new CellShape(List.of("number"));
+  }
 
   /** Never sent: tables are answers. */
   @Override
@@ -26,7 +43,7 @@ public record CellShape() implements Shape {
   @Override
   public Map<String, Object> schema(SchemaComponents components) {
     var schema = new LinkedHashMap<String, Object>();
-    schema.put("type", List.of("number", "string", "boolean", "null"));
+    schema.put("type", Stream.concat(types.stream(), Stream.of("null")).toList());
     return schema;
   }
 }
