@@ -39,7 +39,7 @@ const random = seeded(seed);
 const proxy = await faultProxy(base, random);
 proxy.share = 0.05;
 const faults = new Map();
-const patience = { ...PATIENT, attemptMs: 20_000, firstWaitMs: 100, longestWaitMs: 2000, random, onFault: (what) => faults.set(what, (faults.get(what) ?? 0) + 1) };
+const patience = { ...PATIENT, attemptMs: 30_000, longestMs: 400_000, firstWaitMs: 100, longestWaitMs: 2000, random, onFault: (what) => faults.set(what, (faults.get(what) ?? 0) + 1) };
 const phone = (name) => new Lodeswing(proxy.url, new FolderStore(join(folder, name)), patience);
 
 const { samples } = await (await fetch(`${base}/v1/sample-layouts`)).json();
@@ -53,8 +53,8 @@ for (let i = 0; i < 20; i++) {
   const far = 60 + random() * 30;
   const turn = 2 * Math.PI * random();
   const release = { x: Math.round(far * Math.cos(turn)), y: Math.round(far * Math.sin(turn)) + i / 100 };
-  asks.push({ call: "trace", path: "/v1/traces", accept: "application/cbor", body: { layoutId: bench, release, durationS: 5, thin: 0.5 } });
-  asks.push({ call: "trace", path: "/v1/traces", accept: "application/cbor", body: { layoutId: paper, release: { x: release.x / 50, y: release.y / 50 }, durationS: 10, thin: 0.01 } });
+  asks.push({ call: "trace", path: "/v1/traces", accept: "application/cbor", wish: { form: "cbor" }, body: { layoutId: bench, release, durationS: 5, thin: 0.5 } });
+  asks.push({ call: "trace", path: "/v1/traces", accept: "application/json", body: { layoutId: paper, release: { x: release.x / 50, y: release.y / 50 }, durationS: 10, thin: 0.01 } });
 }
 const odds = (layout, x, deviation) => ({ call: "odds", path: "/v1/odds", accept: "application/json",
   body: { layoutId: layout, release: { x, y: 0 }, spread: { kind: "gaussian", deviation }, width: 0.1 } });
@@ -84,9 +84,9 @@ async function day(name) {
   for (const ask of mine) {
     if (ask.hurry) {
       // the app is closed while it waits, and opened again
-      await service[ask.call](ask.body, { signal: AbortSignal.timeout(300) }).then(() => {}, () => cancelledWaits++);
+      await service[ask.call](ask.body, { ...ask.wish, signal: AbortSignal.timeout(300) }).then(() => {}, () => cancelledWaits++);
     }
-    const result = keep(ask, await service[ask.call](ask.body));
+    const result = keep(ask, await service[ask.call](ask.body, ask.wish));
     if (ask.preview) {
       const address = `/v1/basins/${result.value.basinId}/preview`;
       keep({ call: "preview", address, accept: "image/png" }, await service.preview(result.value.basinId));
@@ -166,7 +166,7 @@ const lost = { ...patience, longestMs: 500 };
 const offline = new Lodeswing(proxy.url, new FolderStore(join(folder, "phone-0")), lost);
 let kept = 0;
 for (const ask of asks) {
-  const result = await offline[ask.call](ask.body);
+  const result = await offline[ask.call](ask.body, ask.wish);
   if (result.from === "kept" && direct.get(JSON.stringify([ask.path, undefined, ask.body])).equals(Buffer.from(result.bytes))) kept++;
 }
 check(kept === asks.length, `without network ${kept} of ${asks.length} results are there, to the byte`);
@@ -198,6 +198,28 @@ async function row(name, more) {
 await row("all samples", {});
 await row("thin 0.1", { thin: 0.1 });
 await row("thin 0.5", { thin: 0.5 });
+await row("thin 0.1, cubics", { thin: 0.1, between: "cubics" });
+const small = await row("thin 0.3, cubics", { thin: 0.3, between: "cubics" });
+check(small <= 4096, `a path of 20 s by thin 0.3 mm and cubics: ${small} bytes on the wire of 4096`);
+const least = await row("thin 0.5, cubics", { thin: 0.5, between: "cubics" });
+check(least <= 4096, `by thin 0.5 mm and cubics: ${least}`);
+
+// How far the curve that a phone draws is from the samples.
+const samplesOf = async (more) => JSON.parse((await weight({ ...path20, ...more }, "application/json", "identity")).bytes).samples;
+const all = await samplesOf({ sampleIntervalS: 0.005 });
+for (const thin of [0.1, 0.3, 0.5]) {
+  const knots = await samplesOf({ thin, between: "cubics" });
+  let worst = 0;
+  let k = 0;
+  for (let i = 0; i < all.t.length; i++) {
+    while (k < knots.t.length - 2 && knots.t[k + 1] < all.t[i]) k++;
+    const h = knots.t[k + 1] - knots.t[k];
+    const u = (all.t[i] - knots.t[k]) / h;
+    const at = (p, v) => p[k] * (1 + 2 * u) * (1 - u) ** 2 + h * v[k] * u * (1 - u) ** 2 + p[k + 1] * u * u * (3 - 2 * u) + h * v[k + 1] * u * u * (u - 1);
+    worst = Math.max(worst, Math.hypot(at(knots.x, knots.vx) - all.x[i], at(knots.y, knots.vy) - all.y[i]));
+  }
+  check(worst <= thin && worst > thin / 10, `cubics by thin ${thin} mm are within ${worst.toFixed(3)} mm of ${all.t.length} samples`);
+}
 
 await rm(folder, { recursive: true, force: true });
 console.log(wrong === 0 ? "all good" : `${wrong} WRONG`);

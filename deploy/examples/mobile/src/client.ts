@@ -53,7 +53,7 @@ export interface Wish {
 
 const DAY = 86_400_000;
 const NEVER = new AbortController().signal;
-/** The app would rather wait a moment than follow a job, but never longer than a tunnel. */
+/** A moment is better waited for than followed as a job; a longer wait would be lost with the connection. */
 const SHORT_WAIT = "wait=5";
 
 export class Lodeswing {
@@ -73,9 +73,9 @@ export class Lodeswing {
       this.#api.GET("/v1/sample-layouts", { headers, signal, parseAs: "arrayBuffer" }));
   }
 
-  /** A release: its path as CBOR, thinned as asked. */
-  trace(body: TraceRequest, wish: Wish = {}): Promise<Result<Trace>> {
-    return this.#post("/v1/traces", body, "application/cbor", wish, (headers, signal) =>
+  /** A release. Its path by JSON, which `fetch` takes gzipped, is the shorter; by CBOR no gzip is needed. */
+  trace(body: TraceRequest, wish: Wish & { form?: "json" | "cbor" } = {}): Promise<Result<Trace>> {
+    return this.#post("/v1/traces", body, `application/${wish.form ?? "json"}`, wish, (headers, signal) =>
       this.#api.POST("/v1/traces", { body, headers, signal, parseAs: "arrayBuffer", params: { header: { Prefer: SHORT_WAIT } } }));
   }
 
@@ -94,7 +94,7 @@ export class Lodeswing {
     const address = `/v1/basins/${basinId}/preview`;
     return this.#read(address, { title: "picture of a map", ...wish }, (headers, signal) =>
       this.#api.GET("/v1/basins/{basinId}/preview", {
-        headers: { ...headers, Accept: "image/png" }, signal, parseAs: "arrayBuffer", params: { path: { basinId } },
+        headers: { ...headers, Accept: "image/png" }, signal, parseAs: "arrayBuffer", params: { path: { basinId }, header: { Prefer: SHORT_WAIT } },
       }));
   }
 
@@ -102,7 +102,7 @@ export class Lodeswing {
   traceOf(traceId: string, wish: Wish = {}): Promise<Result<Trace>> {
     return this.#read(`/v1/traces/${traceId}`, { title: "a path", ...wish }, (headers, signal) =>
       this.#api.GET("/v1/traces/{traceId}", {
-        headers: { ...headers, Accept: "application/cbor" }, signal, parseAs: "arrayBuffer", params: { path: { traceId } },
+        headers: { ...headers, Accept: "application/cbor" }, signal, parseAs: "arrayBuffer", params: { path: { traceId }, header: { Prefer: SHORT_WAIT } },
       }));
   }
 

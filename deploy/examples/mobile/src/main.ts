@@ -31,7 +31,7 @@ function tell(trace: Trace): void {
   console.log(`  ends at: ${end} (${trace.sure ? "sure" : "NOT sure: chance decides"})`);
   console.log(`  the computed path is ${trace.trustedUntilS === undefined ? "right all the way" : `right until ${trace.trustedUntilS.toFixed(2)} s, then only one of the right kind`}`);
   if (trace.foretoldUntilS !== undefined) console.log(`  a hand can foretell it until ${trace.foretoldUntilS.toFixed(2)} s`);
-  console.log(`  ${trace.samples.t.length} places kept of the path`);
+  console.log(`  ${trace.samples.t.length} places, with cubics between them, draw the path`);
   for (const warning of trace.warnings ?? []) console.log(`  CAUTION: ${warning.detail}`);
 }
 
@@ -47,7 +47,7 @@ try {
   if (chosen === undefined) throw new Error("the service has no layouts");
 
   const trace = await service.trace(
-    { layoutId: chosen.layoutId, release: { x: Number(x), y: Number(y) }, durationS: 20, thin: 0.5 },
+    { layoutId: chosen.layoutId, release: { x: Number(x), y: Number(y) }, durationS: 20, thin: 0.5, between: "cubics" },
     { title: `${chosen.name}, released at (${x}, ${y})`, onProgress: progress },
   );
   console.log(`Release at (${x}, ${y}) on ${chosen.name} ${came(trace)}`);
