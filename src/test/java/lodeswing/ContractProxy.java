@@ -1,5 +1,7 @@
 package lodeswing;
 
+import io.restassured.config.HttpClientConfig;
+import io.restassured.config.RestAssuredConfig;
 import io.restassured.filter.Filter;
 import io.restassured.filter.FilterContext;
 import io.restassured.response.Response;
@@ -28,6 +30,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class ContractProxy implements AutoCloseable {
 
   private static final int LONGEST_START_S = 60;
+  private static final int LONGEST_ANSWER_MS = 90_000;
 
   private final Process process;
   private final int port;
@@ -91,6 +94,15 @@ final class ContractProxy implements AutoCloseable {
 
   int port() {
     return port;
+  }
+
+  /**
+   * Some bodies that are hostile to a service stop a proxy: such a test fails and the rest go on.
+   */
+  static RestAssuredConfig impatient() {
+    return RestAssuredConfig.config()
+        .httpClient(
+            HttpClientConfig.httpClientConfig().setParam("http.socket.timeout", LONGEST_ANSWER_MS));
   }
 
   @Override

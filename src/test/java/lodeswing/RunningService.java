@@ -166,6 +166,7 @@ public final class RunningService implements BeforeAllCallback, BeforeEachCallba
     RestAssured.baseURI = "http://localhost";
     if (System.getProperty("contract.prism") != null) {
       RestAssured.replaceFiltersWith(new ContractProxy.Report());
+      RestAssured.config = ContractProxy.impatient();
     }
     RestAssured.port = askedPort();
   }

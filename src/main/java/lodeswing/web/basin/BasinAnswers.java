@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lodeswing.analysis.basin.BasinMap;
 import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.core.window.PixelGrid;
@@ -148,6 +150,14 @@ final class BasinAnswers {
     names.place(index).ifPresent(place -> members.put("restPointId", place.id()));
     names.label(index).ifPresent(label -> members.put("label", label));
     members.put("name", names.name(index));
+    names
+        .place(index)
+        .filter(place -> !place.ring())
+        .ifPresent(
+            place -> {
+              members.put("x", request.layout().shown(place.x()));
+              members.put("y", request.layout().shown(place.y()));
+            });
     members.put("color", shade(index, 0.5));
     List<String> shades = new ArrayList<>();
     for (double depth : index < restPoints ? SHADES : new double[] {0.5}) {
@@ -155,9 +165,23 @@ final class BasinAnswers {
     }
     members.put("shades", shades);
     members.put("colorName", colourName(index));
-    members.put("pattern", BasinPainter.pattern(index, restPoints, true).word());
+    Pattern pattern = BasinPainter.pattern(index, restPoints, true);
+    members.put("pattern", pattern.word());
+    members.put("patternRows", patternRows(pattern));
+    members.put("ink", Palette.colour(BasinPainter.tint(index, restPoints, 0.5, true)).hex());
     members.put("alwaysPatterned", BasinPainter.pattern(index, restPoints, false) != Pattern.PLAIN);
     return Body.of(members);
+  }
+
+  /** One period of a pattern, from the top: 1 is a pixel of ink. */
+  private static List<String> patternRows(Pattern pattern) {
+    return IntStream.range(0, Pattern.PERIOD)
+        .mapToObj(
+            y ->
+                IntStream.range(0, Pattern.PERIOD)
+                    .mapToObj(x -> pattern.inked(x, y) ? "1" : "0")
+                    .collect(Collectors.joining()))
+        .toList();
   }
 
   private String shade(int index, double depth) {

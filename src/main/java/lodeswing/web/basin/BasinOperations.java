@@ -305,7 +305,7 @@ class BasinOperations {
         all,
         Optional.empty(),
         List.of(new AnswerText(200, "The answer.", shape, forms), PendingAnswer.ACCEPTED),
-        List.of(404, 503));
+        List.of(404, 422, 503));
   }
 
   @Bean

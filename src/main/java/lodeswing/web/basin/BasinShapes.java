@@ -77,10 +77,17 @@ final class BasinShapes {
           .optional("restPointId", TEXT, "The rest point's id.")
           .optional("label", TEXT, "The label it stands for.")
           .required("name", TEXT, "The label, or the end in words.")
+          .optional("x", NUMBER, "The rest point; left out where any place of a ring may be it.")
+          .optional("y", NUMBER, "The rest point, likewise.")
           .required("color", TEXT, "Its colour at middle lightness, as #rrggbb.")
           .required("shades", new ListShape(TEXT, 1, 3), "Its colour from light to dark.")
           .required("colorName", TEXT, "Its colour in words.")
           .required("pattern", TEXT, "Its pattern where patterns=true.")
+          .required(
+              "patternRows",
+              new ListShape(TEXT, 1, 64),
+              "One period of it, a row of pixels each from the top; 1 is inked.")
+          .required("ink", TEXT, "The ink of its pattern on color, as #rrggbb.")
           .required("alwaysPatterned", new FlagShape(), "Whether it is never drawn plain.")
           .build();
 

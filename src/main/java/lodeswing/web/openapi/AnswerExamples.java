@@ -18,6 +18,11 @@ final class AnswerExamples {
 
   private AnswerExamples() {}
 
+  /** Whether a form is written as JSON. */
+  static boolean isTree(Representation form) {
+    return form == Representation.JSON || form == Representation.LINKSET;
+  }
+
   /** The example of an operation's answer; none for forms that a document cannot show. */
   static Optional<Object> of(String operationId, int status, Representation form) {
     if (status == ApiDocument.PENDING) {
@@ -34,9 +39,7 @@ final class AnswerExamples {
       }
       byte[] body = in.readAllBytes();
       return Optional.of(
-          form == Representation.JSON
-              ? Json31.mapper().readTree(body)
-              : new String(body, StandardCharsets.UTF_8));
+          isTree(form) ? Json31.mapper().readTree(body) : new String(body, StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -44,7 +44,7 @@ import org.springframework.stereotype.Component;
 final class ApiDocument implements OpenApiCustomizer {
 
   static final int PENDING = 202;
-  private static final List<Integer> EVERYWHERE = List.of(400, 406);
+  private static final List<Integer> EVERYWHERE = List.of(400, 403, 406);
 
   /** Conditions and ranges, which a Reply judges wherever something is read that may be kept. */
   private static final List<Integer> READING = List.of(412, 416);
@@ -211,7 +211,7 @@ final class ApiDocument implements OpenApiCustomizer {
       String operationId, OperationDescription.AnswerText answer, SchemaComponents components) {
     var content = new Content();
     for (Representation form : answer.forms()) {
-      boolean document = form == Representation.JSON || form == Representation.CBOR;
+      boolean document = AnswerExamples.isTree(form) || form == Representation.CBOR;
       Schema<?> schema =
           document ? schema(answer.shapes(), components) : schema(Map.of("type", "string"));
       String type = form.mediaType().getType() + "/" + form.mediaType().getSubtype();

@@ -131,15 +131,21 @@ class ServiceOperations {
 
   @Bean
   OperationDescription describeStreamJob() {
-    return reading(
+    return new OperationDescription(
             "streamJob",
+            TAG,
             "Follow a job",
             "Server-sent events: the job as it stands, whenever that changes, until it has ended. The"
                 + " event's name is the state, its data the job as JSON. With Last-Event-ID only what"
                 + " that event did not tell yet; 204 where it told the end.",
             List.of(jobId()),
-            ok(PendingAnswer.JOB, List.of(Representation.EVENTS)))
-        .ofTheMoment();
+            Optional.empty(),
+            List.of(
+                ok(PendingAnswer.JOB, List.of(Representation.EVENTS)),
+                new AnswerText(204, "Last-Event-ID names the end.", List.of(), List.of())),
+            List.of(404))
+        .ofTheMoment()
+        .ofNoLayout();
   }
 
   private static AnswerText ok(ObjectShape answer, List<Representation> forms) {

@@ -23,17 +23,23 @@ final class SharedComponents {
 
   private static final Map<Integer, String> PROBLEMS =
       new TreeMap<>(
-          Map.of(
-              400, "Malformed or with faults; each is listed with its pointer.",
-              404, "Nothing is stored there.",
-              406, "None of the offered forms is acceptable; the detail names them.",
-              409, "Another computation needs it.",
-              412, "If-Match names tags that the content does not have.",
-              413, "The body is too large.",
-              415, "The body's media type is not read here.",
-              416, "The asked Range lies outside the content; Content-Range tells its length.",
-              422, "Well formed, but it cannot be built, released or afforded.",
-              503, "Too much to do; Retry-After says when to come back."));
+          Map.ofEntries(
+              Map.entry(400, "Malformed or with faults; each is listed with its pointer."),
+              Map.entry(
+                  403, "The page that asks is of a site that the operator does not let in (CORS)."),
+              Map.entry(404, "Nothing is stored there."),
+              Map.entry(406, "None of the offered forms is acceptable; the detail names them."),
+              Map.entry(409, "Another computation needs it."),
+              Map.entry(412, "If-Match names tags that the content does not have."),
+              Map.entry(413, "The body is too large."),
+              Map.entry(415, "The body's media type is not read here."),
+              Map.entry(
+                  416, "The asked Range lies outside the content; Content-Range tells its length."),
+              Map.entry(422, "Well formed, but it cannot be built, released or afforded."),
+              Map.entry(
+                  501,
+                  "The service does not write the asked form; the detail names those it does."),
+              Map.entry(503, "Too much to do; Retry-After says when to come back.")));
 
   private static final Parameter PREFER =
       new Parameter()

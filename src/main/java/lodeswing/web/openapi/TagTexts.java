@@ -9,6 +9,7 @@ final class TagTexts {
       Map.ofEntries(
           Map.entry("Check", "Whether a rig will swing, stick, slip or tip, and what mends it."),
           Map.entry("Comparisons", "A recording from the bench against the foretold path."),
+          Map.entry("Embedding", "The figure for pages of other sites, and how to embed it."),
           Map.entry("Field", "The magnets' field: at points, as maps, lines, filings, weak spots."),
           Map.entry("Fits", "What a recording tells of the rig's parts."),
           Map.entry("Free swing", "The rig without its magnets: periods, figures, decay."),

@@ -114,6 +114,12 @@ public enum ProblemCode {
       "Pages of this origin may not ask",
       "The service is set up to answer browser pages of certain origins only.",
       "Ask the service's operator to add the page's origin."),
+  FORM_NOT_WRITTEN(
+      "form-not-written",
+      501,
+      "The service does not write this form",
+      "The answer exists, but not in the form that the protocol at this address lets clients ask for.",
+      "Ask for one of the forms that the detail names."),
   TOO_MANY_REQUESTS(
       "too-many-requests",
       429,

@@ -136,6 +136,11 @@ public final class Reply {
     return linked("<" + url + ">; rel=\"" + relation + "\"");
   }
 
+  /** This answer with a link to another form of what it is, in a media type. */
+  public Reply alternate(String url, String mediaType) {
+    return linked("<" + url + ">; rel=\"alternate\"; type=\"" + mediaType + "\"");
+  }
+
   private Reply linked(String value) {
     HttpHeaders more = copy();
     more.add(HttpHeaders.LINK, value);

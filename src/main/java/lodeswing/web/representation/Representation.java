@@ -5,10 +5,19 @@ import org.springframework.http.MediaType;
 /** The forms in which resources come; each resource offers some of them. */
 public enum Representation {
   JSON("json", "application/json", false),
+  /** A set of links, of the profile that names a catalogue of interfaces (RFC 9264, RFC 9727). */
+  LINKSET(
+      "linkset",
+      "application/linkset+json;profile=\"https://www.rfc-editor.org/info/rfc9727\"",
+      false),
   CSV("csv", "text/csv;charset=UTF-8", false),
   TEXT("text", "text/plain;charset=UTF-8", false),
   CBOR("cbor", "application/cbor", true),
   HTML("html", "text/html;charset=UTF-8", false),
+  /** Answers of oEmbed, which names this type (oEmbed 1.0, section 2.3). */
+  XML("xml", "text/xml;charset=UTF-8", false),
+  /** Scripts of the web (RFC 9239). */
+  SCRIPT("script", "text/javascript;charset=UTF-8", false),
   SVG("svg", "image/svg+xml", false),
   PNG("png", "image/png", true),
   GIF("gif", "image/gif", true),

@@ -207,6 +207,34 @@ class BasinsOverHttpTest {
         .body("shading.by", equalTo("lightness"));
   }
 
+  /** A client that paints swatches by the legend's own rows and ink paints what the map shows. */
+  @Test
+  void legendTellsPatternsAndPlaces() throws IOException {
+    String basin = basin(PLANE);
+    Response legend = get(basin + "/legend");
+    BufferedImage plain = picture(basin + "/tiles/0/0/0");
+    BufferedImage patterned = picture(basin + "/tiles/0/0/0?patterns=true");
+    String[] table = get(basin + "/tiles/0/0/0?format=csv").asString().split("\r?\n");
+    for (int index : new int[] {1, 2}) {
+      List<String> rows = legend.path("legend[" + index + "].patternRows");
+      int inked = 0;
+      for (int pixel = 0; pixel < 256 * 256; pixel++) {
+        if (table[pixel + 1].split(",")[2].equals(Integer.toString(index))) {
+          int x = pixel % 256;
+          int y = pixel / 256;
+          boolean ink = rows.get(y % rows.size()).charAt(x % rows.get(0).length()) == '1';
+          assertEquals(ink, plain.getRGB(x, y) != patterned.getRGB(x, y), x + ", " + y);
+          inked += ink ? 1 : 0;
+        }
+      }
+      assertTrue(inked > 1_000);
+    }
+    legend.then().body("legend[1].ink", startsWith("#")).body("legend[3].x", equalTo(null));
+    Response rests = get("/v1/layouts/" + get(basin).path("layoutId") + "/rest-points");
+    assertEquals(rests.<Float>path("restPoints[0].x"), legend.<Float>path("legend[0].x"));
+    assertEquals(rests.<Float>path("restPoints[2].y"), legend.<Float>path("legend[2].y"));
+  }
+
   @Test
   void previewCarriesItsWords() {
     String png =

@@ -45,7 +45,10 @@ class ContractAnswersTest {
       Path.of("src", "main", "resources", "lodeswing", "openapi", "answers");
 
   /** Forms of which a document can show an example. */
-  private static final Set<String> SHOWN = Set.of("json", "csv", "text");
+  private static final Set<String> SHOWN = Set.of("json", "linkset", "csv", "text");
+
+  /** Forms that are written as JSON. */
+  private static final Set<String> TREES = Set.of("json", "linkset");
 
   private static final int LONGEST_LIST = 3;
   private static final int MOST_LINES = 4;
@@ -95,7 +98,7 @@ class ContractAnswersTest {
     var seen = new TreeSet<String>();
     for (Visit visit : visits) {
       boolean cbor = visit.form().equals("cbor");
-      if (!cbor && !visit.form().equals("json")) {
+      if (!cbor && !TREES.contains(visit.form())) {
         continue;
       }
       seen.add(visit.operationId());
@@ -135,7 +138,7 @@ class ContractAnswersTest {
       JsonNode example = content.path("example");
       if (example.isMissingNode()) {
         wrong.add(visit.name() + " has no example");
-      } else if (visit.form().equals("json")) {
+      } else if (TREES.contains(visit.form())) {
         faults(content.get("schema"), example)
             .forEach(fault -> wrong.add(visit.name() + ": " + fault));
         Set<String> today = names(JSON.readTree(visit.answer().asByteArray()));
@@ -158,7 +161,7 @@ class ContractAnswersTest {
         byte[] body = visit.answer().asByteArray();
         Files.write(
             EXAMPLES.resolve(visit.operationId() + "." + visit.form()),
-            visit.form().equals("json") ? shortened(body) : firstLines(body));
+            TREES.contains(visit.form()) ? shortened(body) : firstLines(body));
       }
     }
   }
@@ -169,6 +172,7 @@ class ContractAnswersTest {
     return JSON.writer()
         .with(SerializationFeature.INDENT_OUTPUT)
         .writeValueAsString(document)
+        .replace(SERVICE.uri(), "https://lodeswing.example")
         .concat("\n")
         .getBytes(StandardCharsets.UTF_8);
   }

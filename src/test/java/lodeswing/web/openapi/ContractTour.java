@@ -117,6 +117,7 @@ public final class ContractTour {
     ids.put("layoutId", layoutId);
     ids.put("name", "one-well");
     ids.put("code", "too-costly");
+    ids.put("version", "1");
     ids.put("z", "0");
     ids.put("x", "0");
     ids.put("y", "0");
@@ -189,9 +190,10 @@ public final class ContractTour {
   /**
    * Examples are those of the samples; what asks for a place or a size does for this layout too.
    */
-  private static String query(Asked asked) {
+  private String query(Asked asked) {
     return switch (asked.operationId()) {
       case "getLayoutOdds" -> asked.query() + "&width=0.3";
+      case "getOembed" -> "url=" + service.uri() + "/embed/" + ids.get("layoutId");
       case "getSwingCount" -> "swings=20&timeS=26.2&halfAfter=24";
       case "getLayoutSweep" -> "vary=gapMm&from=30&to=32&steps=2&measure=outcome&x=60&y=5";
       case "getOccupancy" -> "releases=64&durationS=1&pixels=200";
