@@ -57,17 +57,15 @@ class TraceRequestsOverHttpTest {
   }
 
   /**
-   * Between two places lies the cubic that has the places and velocities at its ends; the formula is
-   * written here anew, from memory of any textbook of numerical mathematics (Hermite).
+   * Between two places lies the cubic that has the places and velocities at its ends; the formula
+   * is written here anew, from memory of any textbook of numerical mathematics (Hermite).
    */
   @Test
   void cubicsKeepToThePathAndComputeNothing() {
     Response all = trace(RIG, RELEASE + ",\"sampleIntervalS\":0.01");
     for (double thin : new double[] {0.1, 0.5, 3}) {
       Response few =
-          trace(
-              RIG,
-              RELEASE + ",\"sampleIntervalS\":0.01,\"between\":\"cubics\",\"thin\":" + thin);
+          trace(RIG, RELEASE + ",\"sampleIntervalS\":0.01,\"between\":\"cubics\",\"thin\":" + thin);
 
       few.then().statusCode(200).header("Cache-Status", containsString("hit"));
       double worst = farthest(few, all);
