@@ -4,7 +4,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { Lodeswing, Refused } from "../../../deploy/examples/mobile/target/client.js";
+import { Ended, Lodeswing } from "../../../deploy/examples/mobile/target/client.js";
 import { PATIENT, Unreachable } from "../../../deploy/examples/mobile/target/network.js";
 import { FolderStore } from "../../../deploy/examples/mobile/target/offline.js";
 import { faultProxy, seeded } from "./proxy.mjs";
@@ -88,8 +88,8 @@ async function day(name) {
     }
     const result = keep(ask, await service[ask.call](ask.body, ask.wish));
     if (ask.preview) {
-      const address = `/v1/basins/${result.value.basinId}/preview`;
-      keep({ call: "preview", address, accept: "image/png" }, await service.preview(result.value.basinId));
+      const address = `/v1/basins/${result.value.basinId}/preview?width=192`;
+      keep({ call: "preview", address, accept: "image/png" }, await service.preview(result.value.basinId, 192));
     }
   }
   keep({ call: "sampleLayouts", address: "/v1/sample-layouts" }, await service.sampleLayouts({ freshMs: 0 }));
@@ -141,7 +141,7 @@ const map = got.find(({ ask }) => ask.call === "preview");
 const basinId = map.ask.address.split("/")[3];
 proxy.bytes = 0;
 proxy.next = ["cut inside", "cut inside"];
-const taken = await phone("taken-up").preview(basinId);
+const taken = await phone("taken-up").preview(basinId, 192);
 check(Buffer.from(taken.bytes).equals(Buffer.from(map.bytes)) && proxy.bytes < 1.1 * map.bytes.length,
   `a picture of ${map.bytes.length} bytes cut twice came whole with ${proxy.bytes} bytes on the wire (${proxy.seen.slice(-2).map((line) => line.split(" ").at(-1)).join(", ")})`);
 proxy.next = ["busy"];
@@ -158,7 +158,7 @@ const never = { ...odds(bench, -100, 3).body, width: 0.005 };
 const asked = phone("cancels").odds(never, { onProgress: (job) => (given ??= phone("cancels").cancel(job)) });
 const ended = await asked.catch((thrown) => thrown);
 await given;
-check(ended instanceof Refused && ended.problem?.code === "job-cancelled", `a cancelled job: ${ended instanceof Refused ? ended.problem?.code : "not cancelled"}`);
+check(ended instanceof Ended && ended.job.state === "cancelled", `a job that the phone gives up: ${ended instanceof Ended ? ended.job.state : ended}`);
 
 // Without network.
 await proxy.close();

@@ -43,6 +43,17 @@ export class Refused extends Error {
   }
 }
 
+/** The job ended without a result: someone gave it up, or it failed. Asking again would compute anew, which is for people to decide. */
+export class Ended extends Error {
+  override readonly name = "Ended";
+  readonly job: Job;
+
+  constructor(job: Job) {
+    super(`job ${job.jobId} ${job.state}`);
+    this.job = job;
+  }
+}
+
 export interface Wish {
   /** A kept answer as old as this is not asked for again [ms]; what never changes is never asked for again. */
   freshMs?: number;
@@ -89,12 +100,12 @@ export class Lodeswing {
       this.#api.POST("/v1/basins", { body, headers, signal, parseAs: "arrayBuffer", params: { header: { Prefer: "respond-async" } } }));
   }
 
-  /** A picture of a map's window. Bytes that are cut off are taken up where they ended. */
-  preview(basinId: string, wish: Wish = {}): Promise<Result<Uint8Array>> {
-    const address = `/v1/basins/${basinId}/preview`;
+  /** A picture of a map's window, as wide as the phone's place for it [px]. Bytes that are cut off are taken up where they ended. */
+  preview(basinId: string, width: number, wish: Wish = {}): Promise<Result<Uint8Array>> {
+    const address = `/v1/basins/${basinId}/preview?width=${width}`;
     return this.#read(address, { title: "picture of a map", ...wish }, (headers, signal) =>
       this.#api.GET("/v1/basins/{basinId}/preview", {
-        headers: { ...headers, Accept: "image/png" }, signal, parseAs: "arrayBuffer", params: { path: { basinId }, header: { Prefer: SHORT_WAIT } },
+        headers: { ...headers, Accept: "image/png" }, signal, parseAs: "arrayBuffer", params: { path: { basinId }, query: { width }, header: { Prefer: SHORT_WAIT } },
       }));
   }
 
@@ -179,6 +190,7 @@ export class Lodeswing {
       wait = retryAfterMs(response.headers) ?? Math.min(wait * 1.5, 5000);
       if (asked.state === "waiting" || asked.state === "running") continue;
       wish.onProgress?.(asked);
+      if (asked.state !== "done") throw new Ended({ ...asked });
       const settled = (await ask({}, signal)).response;
       if (settled.status !== 202) return settled;
       wait = retryAfterMs(settled.headers) ?? 1000;

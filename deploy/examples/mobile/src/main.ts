@@ -7,7 +7,7 @@
  */
 
 import { fileURLToPath } from "node:url";
-import { Lodeswing, Refused, type Job, type Result, type Trace } from "./client.js";
+import { Ended, Lodeswing, Refused, type Job, type Result, type Trace } from "./client.js";
 import { PATIENT, Unreachable } from "./network.js";
 import { FolderStore } from "./offline.js";
 
@@ -57,10 +57,10 @@ try {
   const map = await service.basin({ layoutId: chosen.layoutId }, { title: `map of ${chosen.name}`, onProgress: progress });
   console.log(`Map ${came(map)}`);
   for (const entry of map.value.legend) console.log(`  ${entry.index}: ${entry.label ?? entry.name}`);
-  const picture = await service.preview(map.value.basinId, { onProgress: progress });
+  const picture = await service.preview(map.value.basinId, 256, { onProgress: progress });
   console.log(`Picture of the map ${came(picture)}`);
 } catch (thrown) {
-  if (thrown instanceof Refused) {
+  if (thrown instanceof Refused || thrown instanceof Ended) {
     console.error(`The service says no: ${thrown.message}`);
     process.exitCode = 1;
   } else if (thrown instanceof Unreachable) {
