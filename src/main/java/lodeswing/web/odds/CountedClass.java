@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lodeswing.core.statistics.GoodnessOfFit;
 import lodeswing.web.body.Body;
+import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -39,11 +42,14 @@ final class CountedClass {
   /**
    * Holds a count against odds.
    *
-   * @param counts by label or name
+   * @param written by label or name, also in the words in which a cell got it
+   * @param place where the request stands, for the pointers of faults
    * @throws ProblemException {@code invalid-request} where a name is no end of the layout
    */
-  CountedClass(OddsTable table, Map<String, Long> counts) {
-    refuseUnknown(table, counts);
+  CountedClass(OddsTable table, Map<String, Long> written, LayoutPlace place) {
+    refuseUnknown(table, written, place);
+    Map<String, Long> counts = new LinkedHashMap<>();
+    written.forEach((name, counted) -> counts.merge(table.named(name), counted, Long::sum));
     tries = counts.values().stream().mapToLong(Long::longValue).sum();
     for (OddsLine line : table.all()) {
       long counted = counts.getOrDefault(line.name(), 0L);
@@ -70,20 +76,23 @@ final class CountedClass {
                 GoodnessOfFit.LEAST_EXPECTED));
       }
     }
-    fit = fit();
+    fit = compared();
   }
 
-  private static void refuseUnknown(OddsTable table, Map<String, Long> counts) {
+  private static void refuseUnknown(OddsTable table, Map<String, Long> counts, LayoutPlace where) {
     List<String> known = table.known();
     List<Fault> faults = new ArrayList<>();
     int place = 0;
     for (String name : counts.keySet()) {
-      boolean line = table.all().stream().anyMatch(one -> one.name().equals(name));
-      if (!line && !known.contains(name)) {
+      String meant = table.named(name);
+      boolean line = table.all().stream().anyMatch(one -> one.name().equals(meant));
+      if (!line && !known.contains(meant)) {
         faults.add(
             new Fault(
-                "/counts/" + place + "/label",
-                "is none of "
+                where == LayoutPlace.ADDRESS ? "?counts" : "/counts/" + place + "/label",
+                (where == LayoutPlace.ADDRESS
+                        ? "has '" + name + "', which is none of "
+                        : "is none of ")
                     + String.join(", ", known.subList(0, Math.min(MOST_NAMES, known.size())))));
       }
       place++;
@@ -113,7 +122,7 @@ final class CountedClass {
             counted == 1 ? "once" : counted + " times"));
   }
 
-  private Optional<GoodnessOfFit> fit() {
+  private Optional<GoodnessOfFit> compared() {
     if (lines.size() < 2) {
       warnings.add("With one end alone there is nothing to compare.");
       return Optional.empty();
@@ -126,6 +135,16 @@ final class CountedClass {
 
   List<Line> lines() {
     return lines;
+  }
+
+  /** The test; empty where there are not two ends to compare. */
+  Optional<GoodnessOfFit> fit() {
+    return fit;
+  }
+
+  /** The whole in words, with what makes it doubtful. */
+  String whole() {
+    return Stream.concat(Stream.of(sentence()), warnings.stream()).collect(Collectors.joining(" "));
   }
 
   private String sentence() {

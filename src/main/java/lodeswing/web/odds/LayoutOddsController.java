@@ -87,6 +87,6 @@ final class LayoutOddsController {
         odds,
         asked,
         computations.of(asked, LayoutPlace.ADDRESS),
-        OddsReplies.writer(form, query));
+        OddsReplies.writer(form, query, LayoutPlace.ADDRESS));
   }
 }

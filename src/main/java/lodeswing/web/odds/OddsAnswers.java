@@ -9,18 +9,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import lodeswing.analysis.odds.PartsTrial;
 import lodeswing.core.statistics.Estimate;
+import lodeswing.core.statistics.GoodnessOfFit;
 import lodeswing.core.statistics.TellingApart;
 import lodeswing.core.statistics.VarianceSplit;
 import lodeswing.figure.ChanceFigure;
 import lodeswing.figure.Drawing;
-import lodeswing.render.csv.CellText;
 import lodeswing.render.csv.CsvDialect;
 import lodeswing.render.csv.CsvWriter;
 import lodeswing.render.png.BasinPainter;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.Numbers;
+import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.problem.Fault;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
@@ -38,7 +42,7 @@ final class OddsAnswers {
   private final OddsWords words;
   private final Optional<CountedClass> counted;
 
-  OddsAnswers(OddsRequest request, byte[] result) {
+  OddsAnswers(OddsRequest request, byte[] result, LayoutPlace place) {
     this.request = request;
     this.stored = StoredOdds.read(result);
     this.table = new OddsTable(request, stored);
@@ -46,7 +50,7 @@ final class OddsAnswers {
     this.counted =
         request.counts().isEmpty()
             ? Optional.empty()
-            : Optional.of(new CountedClass(table, request.counts()));
+            : Optional.of(new CountedClass(table, request.counts(), place));
   }
 
   /** The document. */
@@ -253,7 +257,38 @@ final class OddsAnswers {
       case SOURCE -> table.split().map(OddsWords::source).orElse(NONE);
       case ROBUST -> table.split().map(of -> Boolean.toString(words.robust())).orElse(NONE);
       case ODDS_ID -> request.id();
+      case EXPECTED -> expected(outcome);
+      case CHI_SQUARE -> of(CountedClass::fit, GoodnessOfFit::statistic);
+      case DEGREES_OF_FREEDOM -> of(CountedClass::fit, GoodnessOfFit::degreesOfFreedom);
+      case P_VALUE -> of(CountedClass::fit, GoodnessOfFit::pValue);
+      case COUNTED_SENTENCE -> counted.map(CountedClass::whole).orElse(NONE);
     };
+  }
+
+  private String of(
+      Function<CountedClass, Optional<GoodnessOfFit>> fit, ToDoubleFunction<GoodnessOfFit> figure) {
+    return counted
+        .flatMap(fit)
+        .map(found -> Numbers.plain(figure.applyAsDouble(found)))
+        .orElse(NONE);
+  }
+
+  /** How often an end is expected in as many tries as the class made. */
+  private String expected(Optional<String> outcome) {
+    if (counted.isEmpty()) {
+      return NONE;
+    }
+    Optional<OddsLine> line = line(outcome);
+    Predicate<CountedClass.Line> asked =
+        one ->
+            line.map(found -> found.name().equals(one.name()))
+                .orElseGet(() -> OddsTable.meant(one.name(), outcome.orElseThrow()));
+    return Numbers.plain(
+        counted.get().lines().stream()
+            .filter(asked)
+            .findFirst()
+            .map(CountedClass.Line::expected)
+            .orElse(0.0));
   }
 
   /** Tries that show which of the two likeliest places is the likelier. */
@@ -270,19 +305,15 @@ final class OddsAnswers {
       return Optional.of(table.all().get(0));
     }
     String name = asked.get();
-    Optional<OddsLine> found = table.all().stream().filter(l -> meant(l.name(), name)).findFirst();
-    if (found.isEmpty() && table.known().stream().noneMatch(known -> meant(known, name))) {
+    Optional<OddsLine> found =
+        table.all().stream().filter(l -> OddsTable.meant(l.name(), name)).findFirst();
+    if (found.isEmpty()
+        && table.known().stream().noneMatch(known -> OddsTable.meant(known, name))) {
       throw new ProblemException(
           ProblemCode.INVALID_REQUEST,
           "No end of a release has this name.",
           List.of(new Fault("?outcome", "is not one of " + String.join(", ", table.known()))));
     }
     return found;
-  }
-
-  private static boolean meant(String name, String written) {
-    return name.equals(written)
-        || CellText.line(name).equals(written)
-        || CellText.guarded(name).equals(written);
   }
 }

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.ChoiceShape;
 import lodeswing.web.body.FlagShape;
 import lodeswing.web.body.NumberShape;
+import lodeswing.web.body.TextShape;
 import lodeswing.web.hand.HandByAddress;
 import lodeswing.web.hand.HandShapes;
 import lodeswing.web.openapi.OperationDescription.ParameterText;
@@ -29,7 +33,43 @@ final class OddsByAddress {
       Parameter.integer("rigs", (int) OddsShapes.RIGS.least(), OddsShapes.MOST_RIGS)
           .orElse((int) OddsShapes.USUAL_RIGS);
 
+  private static final int LONGEST_COUNTS = 2_000;
+
+  /**
+   * A label may hold commas and colons: it ends at a colon with a number up to a comma or the end.
+   */
+  private static final Pattern COUNT = Pattern.compile("(.{1,200}?):(\\d{1,7})(?:,|$)");
+
+  private static final Parameter<List<Body>> COUNTS =
+      Parameter.of(
+          "counts",
+          "labels with their whole counts, up to "
+              + (long) OddsShapes.COUNTED_TIMES.most()
+              + " each, as in Tide:11,Dune:12",
+          OddsByAddress::counts);
+
   private OddsByAddress() {}
+
+  private static Optional<List<Body>> counts(String text) {
+    List<Body> counts = new ArrayList<>();
+    Matcher one = COUNT.matcher(text);
+    int read = 0;
+    while (one.find() && one.start() == read) {
+      double count = Double.parseDouble(one.group(2));
+      if (count > OddsShapes.COUNTED_TIMES.most()) {
+        return Optional.empty();
+      }
+      Map<String, Object> line = new LinkedHashMap<>();
+      line.put("label", one.group(1));
+      line.put("count", count);
+      counts.add(Body.of(line));
+      read = one.end();
+    }
+    boolean whole = read == text.length() && !text.endsWith(",") && text.length() <= LONGEST_COUNTS;
+    return whole && counts.size() <= OddsShapes.MOST_COUNTS && !counts.isEmpty()
+        ? Optional.of(List.copyOf(counts))
+        : Optional.empty();
+  }
 
   private static Parameter<Double> number(String name, NumberShape shape) {
     return Parameter.number(name, shape.least(), shape.most());
@@ -50,7 +90,8 @@ final class OddsByAddress {
         INTERVAL,
         SEED,
         PARTS,
-        RIGS);
+        RIGS,
+        COUNTS);
   }
 
   /** What they say about themselves. */
@@ -92,6 +133,13 @@ final class OddsByAddress {
                 + " tolerances.gapMm and so on.",
             "false"));
     all.add(ParameterText.optional("rigs", OddsShapes.RIGS, "How many rigs are built anew.", "16"));
+    all.add(
+        ParameterText.optional(
+            "counts",
+            new TextShape(LONGEST_COUNTS),
+            "What a class counted, to be held against the odds: labels with their counts, commas"
+                + " between them.",
+            "Tide:11,Dune:12,Reef:7"));
     return all;
   }
 
@@ -105,6 +153,7 @@ final class OddsByAddress {
     members.put("interval", query.get(INTERVAL));
     members.put("seed", (double) query.get(SEED));
     members.put("rigs", (double) query.get(RIGS));
+    query.find(COUNTS).ifPresent(counts -> members.put("counts", counts));
     return Body.of(members);
   }
 }

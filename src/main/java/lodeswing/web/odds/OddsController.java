@@ -74,7 +74,7 @@ final class OddsController {
         asked,
         computations.of(asked, sent.place()),
         named(asked),
-        OddsReplies.writer(form, query));
+        OddsReplies.writer(form, query, sent.place()));
   }
 
   private Map<String, Object> named(OddsRequest asked) {
@@ -112,6 +112,6 @@ final class OddsController {
         new PostedAnswers.Part(request, query, form, path),
         () -> odds.get(oddsId),
         asked -> List.of(computations.of(asked, LayoutPlace.STORED)),
-        asked -> OddsReplies.writer(form, query));
+        asked -> OddsReplies.writer(form, query, LayoutPlace.STORED));
   }
 }

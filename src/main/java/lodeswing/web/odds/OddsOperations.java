@@ -138,7 +138,7 @@ class OddsOperations {
         "getLayoutOdds",
         TAG,
         "Ask how likely each end is by address alone",
-        "As createOdds, for clients that cannot post; zones and counts must be posted. Every figure"
+        "As createOdds, for clients that cannot post; zones with corners must be posted. Every figure"
             + " of the layout may be changed on the way, as in getLayoutVariant.",
         all,
         Optional.empty(),
@@ -154,7 +154,8 @@ class OddsOperations {
         OddsValue.values(),
         OddsValue::word,
         "One value as text, for a cell of a spreadsheet: outcome is the likeliest end, tries how"
-            + " many a class needs to tell the two likeliest places apart.",
+            + " many a class needs to tell the two likeliest places apart; expected, chiSquare,"
+            + " degreesOfFreedom, pValue and countedSentence are of what a class counted.",
         "chance");
   }
 
@@ -162,7 +163,8 @@ class OddsOperations {
     return ParameterText.optional(
         "outcome",
         new TextShape(200),
-        "The label or name that chance, low and high are asked of; the likeliest if left out.",
+        "The label or name that chance, low, high and expected are asked of; the likeliest if left"
+            + " out.",
         "Tide");
   }
 

@@ -1,5 +1,6 @@
 package lodeswing.web.odds;
 
+import lodeswing.web.landscape.LayoutPlace;
 import lodeswing.web.posted.PostedAnswers;
 import lodeswing.web.representation.DrawnReply;
 import lodeswing.web.representation.Parameter;
@@ -23,13 +24,13 @@ final class OddsReplies {
   private OddsReplies() {}
 
   /** Writes answers in a form; {@code query} knows the parameters of this class that it needs. */
-  static PostedAnswers.Writer<OddsRequest> writer(Representation form, QueryParameters query) {
-    return (asked, result) -> of(form, asked, result.bytes(), query);
+  static PostedAnswers.Writer<OddsRequest> writer(
+      Representation form, QueryParameters query, LayoutPlace place) {
+    return (asked, result) -> of(form, new OddsAnswers(asked, result.bytes(), place), asked, query);
   }
 
   private static Reply of(
-      Representation form, OddsRequest asked, byte[] result, QueryParameters query) {
-    var answers = new OddsAnswers(asked, result);
+      Representation form, OddsAnswers answers, OddsRequest asked, QueryParameters query) {
     return switch (form) {
       case CSV -> Reply.of(form, answers.csv(TableDialect.of(query)));
       case TEXT -> text(answers, query);

@@ -86,11 +86,16 @@ final class OddsReview {
 
   private void counts() {
     for (int i : request.countedTwice()) {
-      faults.add("/counts/" + i + "/label", "is counted already; count it once");
+      String label = request.canonical().objects("counts").get(i).text("label");
+      faults.add(
+          at("/counts/" + i + "/label", "counts"),
+          place == LayoutPlace.ADDRESS
+              ? "has '" + label + "' twice; count it once"
+              : "is counted already; count it once");
     }
     long tries = request.counts().values().stream().mapToLong(Long::longValue).sum();
     if (request.canonical().has("counts") && tries == 0) {
-      faults.add("/counts", "has no try at all");
+      faults.add(at("/counts", "counts"), "has no try at all");
     }
   }
 

@@ -26,7 +26,8 @@ final class OddsShapes {
   static final double USUAL_RIGS = 16;
   static final String USUAL_INTERVAL = "wilson";
 
-  private static final int MOST_COUNTS = 300;
+  static final int MOST_COUNTS = 300;
+  static final NumberShape COUNTED_TIMES = NumberShape.count(0, 1_000_000);
 
   private static final Shape TEXT = new TextShape(10_000);
   private static final Shape NUMBER = NumberShape.between(-1e300, 1e300);
@@ -34,7 +35,7 @@ final class OddsShapes {
   private static final ObjectShape COUNT =
       ObjectShape.named("ClassCount", "How often a class saw an end.")
           .required("label", new TextShape(200), "The end's label, or its name in the answer.")
-          .required("count", NumberShape.count(0, 1_000_000), "How often.")
+          .required("count", COUNTED_TIMES, "How often.")
           .build();
 
   private static ObjectShape.Builder figures(ObjectShape.Builder builder) {

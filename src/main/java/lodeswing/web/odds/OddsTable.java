@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import lodeswing.analysis.basin.SpecialEnd;
 import lodeswing.analysis.odds.PartsTrial;
 import lodeswing.core.chance.EndCounts;
@@ -15,6 +16,7 @@ import lodeswing.core.statistics.Estimate;
 import lodeswing.core.statistics.Interval;
 import lodeswing.core.statistics.Proportion;
 import lodeswing.core.statistics.VarianceSplit;
+import lodeswing.render.csv.CellText;
 import lodeswing.web.basin.EndNames;
 import lodeswing.web.restpoint.RestPlace;
 
@@ -99,6 +101,21 @@ final class OddsTable {
       known.add(names.label(index).orElse(names.name(index)));
     }
     return known.stream().distinct().toList();
+  }
+
+  /** Whether a name is meant, as it is or in the words in which a cell got it. */
+  static boolean meant(String name, String written) {
+    return name.equals(written)
+        || CellText.line(name).equals(written)
+        || CellText.guarded(name).equals(written);
+  }
+
+  /** The label or name that is meant, as it is; what is written where it means none. */
+  String named(String written) {
+    return Stream.concat(lines.stream().map(OddsLine::name), known().stream())
+        .filter(name -> meant(name, written))
+        .findFirst()
+        .orElse(written);
   }
 
   /** The lines, the likeliest first. */

@@ -13,7 +13,12 @@ enum OddsValue {
   SHARE_OF_PARTS("shareOfParts"),
   SOURCE("source"),
   ROBUST("robust"),
-  ODDS_ID("oddsId");
+  ODDS_ID("oddsId"),
+  EXPECTED("expected"),
+  CHI_SQUARE("chiSquare"),
+  DEGREES_OF_FREEDOM("degreesOfFreedom"),
+  P_VALUE("pValue"),
+  COUNTED_SENTENCE("countedSentence");
 
   private final String word;
 
@@ -31,6 +36,7 @@ enum OddsValue {
         || this == OUTCOME
         || this == SOURCE
         || this == ROBUST
-        || this == ODDS_ID;
+        || this == ODDS_ID
+        || this == COUNTED_SENTENCE;
   }
 }

@@ -187,6 +187,72 @@ class OddsOverHttpTest {
     post(DISC + counts, "&format=csv").then().body(containsString(",counted,expected"));
   }
 
+  /** A sheet cannot post: the same count by the address, value by value. */
+  @Test
+  void countOfAClassByTheAddressGivesTheSameFigures() {
+    String counts =
+        ",\"counts\":[{\"label\":\"Tide\",\"count\":10},{\"label\":\"Dune\",\"count\":10},"
+            + "{\"label\":\"Reef\",\"count\":40}]";
+    Response posted = post(DISC + counts, "");
+    String url = "/v1/odds/" + posted.path("oddsId");
+    String address = byAddress() + "&counts=Tide:10,Dune:10,Reef:40";
+    SERVICE
+        .given()
+        .get(address + "&format=json")
+        .then()
+        .statusCode(200)
+        .body("oddsId", equalTo(posted.path("oddsId")));
+    for (String value : List.of("chiSquare", "degreesOfFreedom", "pValue", "countedSentence")) {
+      String cell = SERVICE.given().get(address + "&value=" + value).asString();
+      assertEquals(SERVICE.given().get(url + "?value=" + value).asString(), cell);
+      assertTrue(!cell.equals("none"), value);
+    }
+    assertEquals(
+        posted.<Number>path("counted.pValue").doubleValue(),
+        Double.parseDouble(SERVICE.given().get(address + "&value=pValue").asString()),
+        1e-9);
+    assertEquals(
+        60 * Double.parseDouble(SERVICE.given().get(url + "?value=chance&outcome=Dune").asString()),
+        Double.parseDouble(
+            SERVICE.given().get(address + "&value=expected&outcome=Dune").asString()),
+        1e-3);
+    SERVICE.given().get(byAddress() + "&value=pValue").then().body(equalTo("none"));
+  }
+
+  @Test
+  void countsThatTheAddressGetsWrongAreNamed() {
+    for (String wrong :
+        List.of("Tide", "Tide:", "Tide:1.5", "Tide:1,", ":3", "Tide:1;Dune:2", "Tide:9999999")) {
+      SERVICE
+          .given()
+          .queryParam("counts", wrong)
+          .get(byAddress())
+          .then()
+          .statusCode(400)
+          .body("errors[0].pointer", equalTo("?counts"));
+    }
+    SERVICE
+        .given()
+        .queryParam("counts", "Tide:1,Tide:2")
+        .get(byAddress())
+        .then()
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("?counts"));
+    SERVICE
+        .given()
+        .queryParam("counts", "Tide:1,Grove, upper: east:2")
+        .queryParam("errors", "inline")
+        .get(byAddress() + "&value=pValue")
+        .then()
+        .statusCode(200)
+        .body(startsWith("ERROR invalid-request"))
+        .body(containsString("Grove - upper: east"));
+  }
+
+  private String byAddress() {
+    return "/v1/layouts/" + layout() + "/odds?x=0&y=0&kind=disc&spreadMm=1.5&wait=60";
+  }
+
   @Test
   void whatNeverCameIsNotExpectedZeroTimes() {
     post(
