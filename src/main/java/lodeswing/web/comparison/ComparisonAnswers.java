@@ -77,6 +77,7 @@ final class ComparisonAnswers {
         duration,
         1,
         OptionalDouble.empty(),
+        false,
         request.revision());
   }
 

@@ -140,6 +140,9 @@ final class TraceAnswers {
   }
 
   Body samples() {
+    if (request.cubics()) {
+      return SparePath.of(path.curve(), request).columns();
+    }
     Samples samples = path.samples();
     int[] kept = kept();
     Map<String, Object> members = new LinkedHashMap<>();
@@ -179,6 +182,10 @@ final class TraceAnswers {
               ? new CsvWriter(
                   out, dialect, "t_s", "x_mm", "y_mm", "vx_mm_per_s", "vy_mm_per_s", "energy_j")
               : new CsvWriter(out, dialect, "t", "x", "y", "vx", "vy", "energy");
+      if (request.cubics()) {
+        SparePath.of(path.curve(), request).write(csv);
+        return out.toString().getBytes(StandardCharsets.UTF_8);
+      }
       for (int i : kept()) {
         csv.number(time(samples.t(i)))
             .number(length(samples.x()[i]))

@@ -30,10 +30,12 @@ final class TraceByAddress {
   private static final Parameter<Double> INTERVAL = above("sampleIntervalS", TraceShapes.INTERVAL);
   private static final Parameter<Double> ACCURACY = above("placingAccuracy", TraceShapes.ACCURACY);
   private static final Parameter<Double> THIN = number("thin", TraceShapes.THIN);
+  private static final Parameter<String> BETWEEN =
+      Parameter.oneOf("between", TraceShapes.BETWEEN.words().toArray(String[]::new));
 
   /** All that say what trace is meant. */
-  private static final List<Parameter<Double>> ALL =
-      List.of(X, Y, VX, VY, DURATION, INTERVAL, ACCURACY, THIN);
+  private static final List<Parameter<?>> ALL =
+      List.of(X, Y, VX, VY, DURATION, INTERVAL, ACCURACY, THIN, BETWEEN);
 
   private final LayoutStore layouts;
   private final TraceComputations computations;
@@ -83,6 +85,7 @@ final class TraceByAddress {
     for (Parameter<Double> parameter : List.of(DURATION, INTERVAL, ACCURACY, THIN)) {
       query.find(parameter).ifPresent(value -> members.put(parameter.name(), value));
     }
+    query.find(BETWEEN).ifPresent(word -> members.put(BETWEEN.name(), word));
     TraceRequest trace = TraceRequest.of(layout, Body.of(members));
     trace.checkCost(limits, true);
     computations.checkShapes(trace, LayoutPlace.ADDRESS);

@@ -174,6 +174,12 @@ class TraceOperations {
     parameters.add(
         ParameterText.optional(
             "thin", TraceShapes.THIN, "Distance by which a thinned path may differ.", "0.1"));
+    parameters.add(
+        ParameterText.optional(
+            "between",
+            TraceShapes.BETWEEN,
+            "What is drawn between the places: straight lines, or cubics by the velocities.",
+            "lines"));
     return parameters;
   }
 

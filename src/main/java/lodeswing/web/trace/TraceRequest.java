@@ -28,6 +28,7 @@ import lodeswing.web.problem.ProblemException;
  * @param sampleIntervalS time between samples
  * @param placingAccuracy how exactly a hand places the bob [mm on the bench]
  * @param thin distance by which a thinned path may differ [mm on the bench]; empty for all samples
+ * @param cubics whether cubics lie between the places that are answered, and not straight lines
  * @param revision of the engine that answers
  */
 public record TraceRequest(
@@ -37,6 +38,7 @@ public record TraceRequest(
     double sampleIntervalS,
     double placingAccuracy,
     OptionalDouble thin,
+    boolean cubics,
     int revision)
     implements Posted<TraceRequest> {
 
@@ -75,6 +77,7 @@ public record TraceRequest(
         body.findNumber("sampleIntervalS").orElse(defaults.sampleIntervalS()),
         body.findNumber("placingAccuracy").orElse(defaults.placingAccuracy()),
         body.findNumber("thin"),
+        body.findText("between").filter(TraceShapes.CUBICS::equals).isPresent(),
         ComputationKey.ENGINE_REVISION);
   }
 
@@ -91,6 +94,9 @@ public record TraceRequest(
     members.put("sampleIntervalS", sampleIntervalS);
     members.put("placingAccuracy", placingAccuracy);
     thin.ifPresent(distance -> members.put("thin", distance));
+    if (cubics) {
+      members.put("between", TraceShapes.CUBICS);
+    }
     return Body.of(members);
   }
 
@@ -102,7 +108,7 @@ public record TraceRequest(
   @Override
   public TraceRequest of(int other) {
     return new TraceRequest(
-        layout, release, durationS, sampleIntervalS, placingAccuracy, thin, other);
+        layout, release, durationS, sampleIntervalS, placingAccuracy, thin, cubics, other);
   }
 
   /** The same with its release shifted by {@code x, y, vx, vy}. */
@@ -112,12 +118,12 @@ public record TraceRequest(
       moved.add(release.get(i) + shift.get(i));
     }
     return new TraceRequest(
-        layout, moved, durationS, sampleIntervalS, placingAccuracy, thin, revision);
+        layout, moved, durationS, sampleIntervalS, placingAccuracy, thin, cubics, revision);
   }
 
-  /** Names the path alone: labels and thinning do not change it. */
+  /** Names the path alone: labels and what is left out do not change it. */
   ComputationKey pathKey() {
-    Body physics = canonical().without("thin");
+    Body physics = canonical().without("thin").without("between");
     return new ComputationKey(
         "pth",
         KIND.word() + "|" + FORM + "|" + layout.physicsKey() + "|" + physics.toJson(),

@@ -31,6 +31,12 @@ public final class TraceShapes {
   /** How far a thinned path may differ, in the layout's unit of length. */
   public static final NumberShape THIN = NumberShape.between(0, 1_000);
 
+  /** Word for a path whose places are joined by cubics. */
+  static final String CUBICS = "cubics";
+
+  /** What lies between the places of a path. */
+  public static final ChoiceShape BETWEEN = ChoiceShape.of("lines", CUBICS);
+
   private static final Shape TEXT = new TextShape(10_000);
   private static final Shape NUMBER = NumberShape.between(-1e300, 1e300);
   private static final Shape COLUMN = new ListShape(NUMBER, 0, 10_000_000);
@@ -62,6 +68,14 @@ public final class TraceShapes {
               THIN,
               "Leave samples out as long as straight lines between the kept ones stay within this"
                   + " distance, in the layout's unit of length.")
+          .optional(
+              "between",
+              BETWEEN,
+              "What is drawn between the places: straight lines, as if left out, or cubics, each"
+                  + " with the places and velocities at its ends (Hermite's interpolation, which"
+                  + " a Bezier curve draws). Cubics need a fifth of the places, which are then not"
+                  + " evenly apart in time; with thin, places and velocities are rounded as far as"
+                  + " the path stays within that distance. Energies are left out.")
           .exactlyOneOf(List.of("layoutId"), List.of("layout"))
           .build();
 
@@ -74,6 +88,7 @@ public final class TraceShapes {
           .required("sampleIntervalS", INTERVAL, "Interval.")
           .required("placingAccuracy", ACCURACY, "Accuracy of the hand.")
           .optional("thin", THIN, "Thinning.")
+          .optional("between", BETWEEN, "What lies between places.")
           .build();
 
   /** The samples of a path. */

@@ -102,7 +102,7 @@ record TwinsRequest(TraceRequest first, List<Double> shift) implements Posted<Tw
 
   /** Names the two paths alone: labels and thinning do not change them. */
   ComputationKey pathsKey() {
-    Body physics = canonical().without("thin");
+    Body physics = canonical().without("thin").without("between");
     return new ComputationKey(
         "twp",
         KIND.word() + "|" + FORM + "|" + layout().physicsKey() + "|" + physics.toJson(),

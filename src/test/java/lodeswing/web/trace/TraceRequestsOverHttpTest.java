@@ -56,6 +56,60 @@ class TraceRequestsOverHttpTest {
         .body("traceId", equalTo(whole.path("traceId")));
   }
 
+  /**
+   * Between two places lies the cubic that has the places and velocities at its ends; the formula
+   * is written here anew, from memory of any textbook of numerical mathematics (Hermite).
+   */
+  @Test
+  void cubicsKeepToThePathAndComputeNothing() {
+    Response all = trace(RIG, RELEASE + ",\"sampleIntervalS\":0.01");
+    for (double thin : new double[] {0.1, 0.5, 3}) {
+      Response few =
+          trace(RIG, RELEASE + ",\"sampleIntervalS\":0.01,\"between\":\"cubics\",\"thin\":" + thin);
+
+      few.then().statusCode(200).header("Cache-Status", containsString("hit"));
+      double worst = farthest(few, all);
+      assertTrue(worst <= thin, thin + " mm asked, " + worst + " mm found");
+      assertTrue(column(few, "t").length * 4 < column(all, "t").length);
+      assertEquals(4, column(few, "t")[column(few, "t").length - 1]);
+    }
+  }
+
+  private static double[] column(Response trace, String name) {
+    return trace.jsonPath().getList("samples." + name, Double.class).stream()
+        .mapToDouble(Double::doubleValue)
+        .toArray();
+  }
+
+  /** The greatest distance of a sample from the curve through the knots, at the sample's time. */
+  private static double farthest(Response knots, Response samples) {
+    double[] t = column(knots, "t");
+    double[][] place = {column(knots, "x"), column(knots, "y")};
+    double[][] velocity = {column(knots, "vx"), column(knots, "vy")};
+    double[] times = column(samples, "t");
+    double[][] sampled = {column(samples, "x"), column(samples, "y")};
+    double worst = 0;
+    int k = 0;
+    for (int i = 0; i < times.length; i++) {
+      while (k < t.length - 2 && t[k + 1] < times[i]) {
+        k++;
+      }
+      double h = t[k + 1] - t[k];
+      double u = (times[i] - t[k]) / h;
+      double[] off = new double[2];
+      for (int c = 0; c < 2; c++) {
+        off[c] =
+            place[c][k] * (1 + 2 * u) * (1 - u) * (1 - u)
+                + place[c][k + 1] * u * u * (3 - 2 * u)
+                + h * velocity[c][k] * u * (1 - u) * (1 - u)
+                + h * velocity[c][k + 1] * u * u * (u - 1)
+                - sampled[c][i];
+      }
+      worst = Math.max(worst, Math.hypot(off[0], off[1]));
+    }
+    return worst;
+  }
+
   @Test
   void overrideOnTheWayIsTheVariant() {
     String variant =
