@@ -28,7 +28,7 @@ class ReadmeTest {
   @Test
   void everyRequestOfTheReadmeIsAnswered() throws IOException, InterruptedException {
     List<String> requests = requests();
-    assertEquals(7, requests.size());
+    assertEquals(8, requests.size());
     for (String request : requests) {
       String here = request.replace("localhost:8080", "localhost:" + SERVICE.port());
       Process process =
