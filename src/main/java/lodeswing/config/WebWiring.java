@@ -3,6 +3,8 @@ package lodeswing.config;
 import java.util.List;
 import lodeswing.job.Computations;
 import lodeswing.store.CountedComputations;
+import lodeswing.web.access.ConfidentialAnswers;
+import lodeswing.web.access.ForeignRealms;
 import lodeswing.web.correlation.TraceContextFilter;
 import lodeswing.web.limits.Limits;
 import lodeswing.web.problem.EchoRefusal;
@@ -21,6 +23,8 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Primary;
 import org.springframework.core.Ordered;
 import org.springframework.web.filter.CorsFilter;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 /** What every request meets first. */
 @Configuration(proxyBeanMethods = false)
@@ -50,6 +54,23 @@ class WebWiring {
     var registration = new FilterRegistrationBean<>(new TimingFilter(origins));
     registration.setOrder(Ordered.HIGHEST_PRECEDENCE);
     return registration;
+  }
+
+  @Bean
+  FilterRegistrationBean<ConfidentialAnswers> confidentialAnswers() {
+    var registration = new FilterRegistrationBean<>(new ConfidentialAnswers());
+    registration.setOrder(Ordered.HIGHEST_PRECEDENCE + 15);
+    return registration;
+  }
+
+  @Bean
+  WebMvcConfigurer foreignRealms() {
+    return new WebMvcConfigurer() {
+      @Override
+      public void addInterceptors(InterceptorRegistry registry) {
+        registry.addInterceptor(new ForeignRealms());
+      }
+    };
   }
 
   /** What all others get where they ask for computations. */

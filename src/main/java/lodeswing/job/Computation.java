@@ -88,6 +88,6 @@ public record Computation(
 
   /** The id under which this work can be watched; the same key always has the same one. */
   public String jobId() {
-    return "job-" + ComputationKey.digest(key.id());
+    return "job-" + ComputationKey.digest(key.id()) + Realm.endingOf(key.id());
   }
 }

@@ -38,9 +38,15 @@ public record ComputationKey(String prefix, String canonicalRequest, int revisio
     return ENGINE_REVISION;
   }
 
-  /** The id: prefix, hyphen and 26 base32 characters (130 bits) of the SHA-256. */
+  /**
+   * The id: prefix, hyphen and 26 base32 characters (130 bits) of the SHA-256, and the realm of
+   * what is private.
+   */
   public String id() {
-    return prefix + "-" + digest(canonicalRequest + "|engine=" + revision);
+    return prefix
+        + "-"
+        + digest(canonicalRequest + "|engine=" + revision)
+        + Realm.endingOf(canonicalRequest);
   }
 
   /** 26 lower-case base32 characters (RFC 4648) of the SHA-256 of a text in UTF-8. */

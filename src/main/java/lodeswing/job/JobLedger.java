@@ -34,4 +34,7 @@ public interface JobLedger {
    *     several asked for it and none of them is named
    */
   Optional<Job> cancel(String jobId, Optional<String> ask);
+
+  /** Ends and forgets all jobs that belong to a private layout. */
+  void forget(Realm realm);
 }

@@ -1,6 +1,7 @@
 package lodeswing.job;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -23,6 +24,16 @@ public interface ResultStore {
   default Saved saveIfAbsent(StoredResult document) {
     return saveIfAbsent(document, Duration.ZERO);
   }
+
+  /** The private layouts of an owner, the newest first. */
+  List<StoredResult> ownedBy(String owner);
+
+  /**
+   * Deletes a private layout with all that belongs to it; what is still computed of it is not kept.
+   *
+   * @return whether it was there
+   */
+  boolean delete(Realm realm);
 
   /** Hears that a kept result was used without being looked up. */
   void used(StoredResult result);

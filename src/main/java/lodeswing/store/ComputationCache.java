@@ -14,6 +14,7 @@ import lodeswing.job.Computation;
 import lodeswing.job.Computations;
 import lodeswing.job.JobCancelledException;
 import lodeswing.job.Pace;
+import lodeswing.job.Realm;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
@@ -113,12 +114,20 @@ public final class ComputationCache implements Computations, AutoCloseable {
       String id, Flight flight, Passenger passenger) {
     while (true) {
       CompletableFuture<StoredResult> seat = memory.asMap().putIfAbsent(id, flight.landing());
+      if (seat == null && Realm.in(id).isPresent()) {
+        var unused = flight.landing().whenComplete((result, failure) -> leave(id, flight));
+      }
       if (seat == null || (!seat.isCompletedExceptionally() && boards(seat, passenger))) {
         return Optional.ofNullable(seat);
       }
       // The cache drops a failed future by itself, but only some moments after its callers know.
       memory.asMap().remove(id, seat);
     }
+  }
+
+  /** What is private is held nowhere but in the store, so that deleting it there deletes it. */
+  private void leave(String id, Flight flight) {
+    memory.asMap().remove(id, flight.landing());
   }
 
   private static boolean boards(CompletableFuture<StoredResult> seat, Passenger passenger) {
@@ -145,8 +154,10 @@ public final class ComputationCache implements Computations, AutoCloseable {
       return Optional.of(new Answer.Ready(held.join(), Answer.Source.MEMORY));
     }
     Optional<StoredResult> stored = store.find(id);
-    stored.ifPresent(
-        result -> memory.asMap().putIfAbsent(id, CompletableFuture.completedFuture(result)));
+    if (Realm.in(id).isEmpty()) {
+      stored.ifPresent(
+          result -> memory.asMap().putIfAbsent(id, CompletableFuture.completedFuture(result)));
+    }
     return stored.map(result -> new Answer.Ready(result, Answer.Source.STORE));
   }
 

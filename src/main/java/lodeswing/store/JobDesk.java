@@ -24,6 +24,7 @@ import lodeswing.job.Job;
 import lodeswing.job.JobLedger;
 import lodeswing.job.JobNeededException;
 import lodeswing.job.JobState;
+import lodeswing.job.Realm;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -234,6 +235,23 @@ public final class JobDesk implements JobLedger, AutoCloseable {
       LOG.debug("Job {} goes on for others", jobId);
     }
     return row;
+  }
+
+  @Override
+  public void forget(Realm realm) {
+    String ending = "." + realm.text();
+    rows.forget(ending).forEach(kept::remove);
+    ended.asMap().keySet().removeIf(jobId -> jobId.endsWith(ending));
+    flights.asMap().values().stream()
+        .filter(flight -> flight.jobId().endsWith(ending))
+        .forEach(
+            flight -> {
+              try {
+                cancel(flight);
+              } catch (JobNeededException e) {
+                LOG.debug("Somebody waits for job {}, whose result is not kept", flight.jobId());
+              }
+            });
   }
 
   private void cancel(Flight flight) {

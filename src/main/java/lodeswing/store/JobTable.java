@@ -51,6 +51,12 @@ public final class JobTable {
           + " WHERE job_id = :id"
           + NOT_ENDED;
 
+  private static final List<String> FORGETTING =
+      List.of(
+          "DELETE FROM scheduled_tasks WHERE task_instance IN (:ids)",
+          "DELETE FROM job_ask WHERE job_id IN (:ids)",
+          "DELETE FROM job WHERE job_id IN (:ids)");
+
   private final JdbcClient database;
   private final Clock clock;
   private final Function<Throwable, String> document;
@@ -211,6 +217,22 @@ public final class JobTable {
         .param("before", before)
         .update();
     database.sql("DELETE FROM job WHERE finished_at < :before").param("before", before).update();
+  }
+
+  /** The jobs whose ids end like this, and are in no table afterwards. */
+  List<String> forget(String ending) {
+    List<String> jobIds =
+        database
+            .sql("SELECT job_id FROM job WHERE job_id LIKE :ids")
+            .param("ids", "%" + ending)
+            .query(String.class)
+            .list();
+    if (!jobIds.isEmpty()) {
+      for (String statement : FORGETTING) {
+        database.sql(statement).param("ids", jobIds).update();
+      }
+    }
+    return jobIds;
   }
 
   private static Job job(ResultSet row) throws SQLException {

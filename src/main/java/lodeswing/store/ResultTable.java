@@ -2,13 +2,16 @@ package lodeswing.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import lodeswing.job.Realm;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import org.springframework.dao.DataAccessException;
@@ -36,13 +39,18 @@ public final class ResultTable implements ResultStore, AutoCloseable {
           + " FROM stored_result WHERE id = :id";
   private static final String INSERT =
       "INSERT INTO stored_result (id, kind, request, body, digest, engine_revision, created_at,"
-          + " cost_s, weight_bytes, last_used_at)"
+          + " cost_s, weight_bytes, last_used_at, realm)"
           + " VALUES (:id, :kind, :request, :body, :digest, :revision, :created,"
-          + " :cost, :weight, :used)";
+          + " :cost, :weight, :used, :realm)";
+
   private static final String REPLACE =
       "UPDATE stored_result SET kind = :kind, request = :request, body = :body, digest = :digest,"
           + " engine_revision = :revision, created_at = :created,"
           + " cost_s = :cost, weight_bytes = :weight, last_used_at = :used WHERE id = :id";
+
+  private static final String OWNED =
+      "SELECT id, kind, request, body, digest, engine_revision, created_at FROM stored_result"
+          + " WHERE realm LIKE :beginning AND realm = id ORDER BY created_at DESC, id";
 
   private final JdbcClient database;
   private final Clock clock;
@@ -102,10 +110,61 @@ public final class ResultTable implements ResultStore, AutoCloseable {
     throw new IllegalStateException("a row came and went " + WRITING_TRIES + " times");
   }
 
+  @Override
+  public List<StoredResult> ownedBy(String owner) {
+    return database
+        .sql(OWNED)
+        .param("beginning", Realm.beginningOf(owner) + "%")
+        .query(ResultTable::row)
+        .list()
+        .stream()
+        .flatMap(row -> row.whole().stream())
+        .toList();
+  }
+
+  @Override
+  public boolean delete(Realm realm) {
+    // The layout first: from then on nothing more stays that is saved within it.
+    boolean there = drop(realm.text());
+    deleteWithin(realm);
+    return there;
+  }
+
+  private boolean isThere(Realm realm) {
+    return database
+            .sql("SELECT COUNT(*) FROM stored_result WHERE id = :id")
+            .param("id", realm.text())
+            .query(Long.class)
+            .single()
+        > 0;
+  }
+
+  private boolean drop(String id) {
+    return database.sql("DELETE FROM stored_result WHERE id = :id").param("id", id).update() > 0;
+  }
+
+  private void deleteWithin(Realm realm) {
+    int deleted =
+        database
+            .sql("DELETE FROM stored_result WHERE realm = :realm AND id <> :realm")
+            .param("realm", realm.text())
+            .update();
+    if (deleted > 0) {
+      budget.count();
+    }
+  }
+
   /** Empty where the row went between two statements. */
   private Optional<Saved> trySave(StoredResult result, Duration cost) {
+    Optional<Realm> within =
+        Realm.in(result.id()).filter(realm -> !realm.text().equals(result.id()));
     try {
       write(INSERT, result, cost);
+      // Looked up after it was written, so that a deletion in between leaves nothing behind.
+      if (within.filter(realm -> !isThere(realm)).isPresent()) {
+        drop(result.id());
+        return Optional.of(new Saved(result, false));
+      }
       budget.added(result);
       return Optional.of(new Saved(result, true));
     } catch (DuplicateKeyException e) {
@@ -127,8 +186,13 @@ public final class ResultTable implements ResultStore, AutoCloseable {
   }
 
   private int write(String statement, StoredResult result, Duration cost) {
-    return database
-        .sql(statement)
+    JdbcClient.StatementSpec prepared = database.sql(statement);
+    if (!statement.equals(REPLACE)) {
+      prepared =
+          prepared.param(
+              "realm", Realm.in(result.id()).map(Realm::text).orElse(null), Types.VARCHAR);
+    }
+    return prepared
         .param("id", result.id())
         .param("kind", result.kind())
         .param("request", result.canonicalRequest())

@@ -133,7 +133,7 @@ public final class StoreBudget implements AutoCloseable {
 
   private void sweep(Supplier<Set<String>> needed) {
     // Other processes may have stored and dropped results too.
-    total.set(database.sql(TOTAL).query(Long.class).single());
+    count();
     long before = dropped.sum();
     boolean more = true;
     while (more && total.get() > KEPT_SHARE * budget) {
@@ -167,6 +167,11 @@ public final class StoreBudget implements AutoCloseable {
 
   private static OffsetDateTime at(Instant instant) {
     return OffsetDateTime.ofInstant(instant, ZoneOffset.UTC);
+  }
+
+  /** Weighs what is kept anew. */
+  void count() {
+    total.set(database.sql(TOTAL).query(Long.class).single());
   }
 
   private void later(Runnable task) {

@@ -36,6 +36,7 @@ import lodeswing.job.Computation;
 import lodeswing.job.ComputationKey;
 import lodeswing.job.JobNeededException;
 import lodeswing.job.JobState;
+import lodeswing.job.Realm;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.job.TooMuchWorkException;
@@ -67,6 +68,16 @@ class ComputationCacheTest {
         public Saved saveIfAbsent(StoredResult result, Duration cost) {
           StoredResult earlier = kept.putIfAbsent(result.id(), result);
           return earlier == null ? new Saved(result, true) : new Saved(earlier, false);
+        }
+
+        @Override
+        public List<StoredResult> ownedBy(String owner) {
+          return List.of();
+        }
+
+        @Override
+        public boolean delete(Realm realm) {
+          return false;
         }
 
         @Override

@@ -1,7 +1,7 @@
 /**
  * Who asks: the address or the key behind a request, and what that may do.
  *
- * <p>May import {@code web.problem}; knows nothing of what is asked for.
+ * <p>May import {@code job} and {@code web.problem}; knows nothing of what is asked for.
  */
 @NullMarked
 package lodeswing.web.access;

@@ -90,7 +90,7 @@ final class BundleWriter {
           addOrLeaveOut(file);
         }
       }
-      String layout = request.layout().canonical().toJson() + "\n";
+      String layout = request.layout().shown().toJson() + "\n";
       add(
           LAYOUT,
           Representation.JSON,

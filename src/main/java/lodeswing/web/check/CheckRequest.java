@@ -46,6 +46,7 @@ record CheckRequest(LayoutDocument layout, double radius, double spread, long se
             + "|"
             + FORM
             + "|"
+            + layout.realmKey()
             + ComputationKey.digest(rig)
             + "|"
             + String.join(" ", words().subList(1, words().size()))

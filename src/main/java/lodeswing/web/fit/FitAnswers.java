@@ -63,7 +63,7 @@ final class FitAnswers {
     LayoutDocument fitted = found.layout();
     Map<String, Object> layout = new LinkedHashMap<>();
     layout.put("layoutId", fitted.layoutId());
-    layout.put("layout", fitted.canonical());
+    layout.put("layout", fitted.shown());
     members.put("layout", Body.of(layout));
     members.put("notes", words.notes());
     members.put("engineRevision", (double) request.revision());

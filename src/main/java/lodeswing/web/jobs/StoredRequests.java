@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import lodeswing.job.Realm;
 import lodeswing.job.ResultStore;
 import lodeswing.job.StoredResult;
 import lodeswing.web.body.Body;
@@ -86,7 +87,9 @@ public final class StoredRequests<R extends Revised<R>> {
         .orElseGet(
             () -> {
               R request = lookUp(id);
-              read.put(id, request);
+              if (Realm.in(id).isEmpty()) {
+                read.put(id, request);
+              }
               return request;
             });
   }

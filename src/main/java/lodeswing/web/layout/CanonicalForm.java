@@ -19,7 +19,7 @@ import lodeswing.web.problem.ProblemException;
  * A layout in its one canonical form: members in the shape's order, defaults filled in, stock and
  * patterns expanded into single magnets.
  *
- * @param body the layout as {@link LayoutShapes#CANONICAL} reads it
+ * @param body the layout as {@link LayoutShapes#STORED} reads it
  * @param places where its members stood in the body that was sent
  */
 record CanonicalForm(Body body, SentPlaces places) {
@@ -29,7 +29,8 @@ record CanonicalForm(Body body, SentPlaces places) {
    *
    * @throws ProblemException {@code invalid-request} with every fault of stock and patterns
    */
-  static CanonicalForm of(Body sent) {
+  static CanonicalForm of(Body layout) {
+    Body sent = layout.without(LayoutShapes.VISIBILITY);
     if (!sent.text("model").equals("bench")) {
       return new CanonicalForm(sent, new SentPlaces(sent.pointer(), numbered(sent)));
     }
@@ -40,6 +41,11 @@ record CanonicalForm(Body body, SentPlaces places) {
     var places = new SentPlaces(sent.pointer(), expansion.places);
     expansion.faults.refuseIfAny(ProblemCode.INVALID_REQUEST, "The layout");
     return new CanonicalForm(reread(expanded, places), places);
+  }
+
+  /** The same layout as its owner's alone. */
+  CanonicalForm sealed(Seal seal) {
+    return new CanonicalForm(body.with(Seal.MEMBER, seal.body()), places);
   }
 
   /** A canonical form that is at hand already. */
@@ -57,7 +63,7 @@ record CanonicalForm(Body body, SentPlaces places) {
 
   private static Body reread(Body expanded, SentPlaces places) {
     try {
-      return BodyReader.read(expanded.toTree(), LayoutShapes.CANONICAL);
+      return BodyReader.read(expanded.toTree(), LayoutShapes.STORED);
     } catch (ProblemException e) {
       var faults = new LinkedHashSet<Fault>();
       e.faults().forEach(f -> faults.add(new Fault(places.of(f.pointer()), f.detail())));

@@ -58,6 +58,25 @@ final class LayoutAnswers {
               "One for each.")
           .build();
 
+  /** An owner's. */
+  static final ObjectShape OWN =
+      ObjectShape.named("PrivateLayouts", "The private layouts of whoever asks.")
+          .open()
+          .required(
+              "layouts",
+              new ListShape(
+                  ObjectShape.named("PrivateLayout", "A private layout.")
+                      .open()
+                      .required("layoutId", ANY_TEXT, "Its id.")
+                      .optional("title", ANY_TEXT, "Its title.")
+                      .required("model", ChoiceShape.of("bench", "textbook"), "The model.")
+                      .required("links", new MapShape(ANY_TEXT, 50, 40), "Where to go from here.")
+                      .build(),
+                  0,
+                  1_000_000),
+              "The newest first.")
+          .build();
+
   private LayoutAnswers() {}
 
   private static ObjectShape.Builder summary(String name, String description) {
@@ -101,7 +120,7 @@ final class LayoutAnswers {
   /** With the layout itself. */
   static Map<String, Object> fullOf(LayoutDocument document) {
     Map<String, Object> members = summaryOf(document);
-    members.put("layout", document.canonical());
+    members.put("layout", document.shown());
     return members;
   }
 
@@ -125,6 +144,22 @@ final class LayoutAnswers {
     }
     var members = new LinkedHashMap<String, Object>();
     members.put("samples", List.copyOf(entries));
+    return members;
+  }
+
+  /** An owner's layouts. */
+  static Map<String, Object> ownOf(List<LayoutDocument> own) {
+    List<Body> entries = new ArrayList<>();
+    for (LayoutDocument document : own) {
+      var about = new LinkedHashMap<String, Object>();
+      about.put("layoutId", document.layoutId());
+      document.title().ifPresent(title -> about.put("title", title));
+      about.put("model", document.model());
+      about.put("links", links(document.layoutId()));
+      entries.add(Body.of(about));
+    }
+    var members = new LinkedHashMap<String, Object>();
+    members.put("layouts", entries);
     return members;
   }
 

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Map;
 import lodeswing.core.landscape.Landscape;
 import lodeswing.job.WorkCost;
+import lodeswing.web.access.Caller;
+import lodeswing.web.body.BodyReader;
 import lodeswing.web.layout.SampleLayouts.Sample;
+import lodeswing.web.problem.ProblemCode;
+import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
 import lodeswing.web.representation.GeneralParameters;
 import lodeswing.web.representation.Negotiation;
@@ -14,8 +18,10 @@ import lodeswing.web.representation.Reply;
 import lodeswing.web.representation.Representation;
 import lodeswing.web.representation.Subject;
 import lodeswing.web.representation.TableDialect;
+import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -33,6 +39,9 @@ final class LayoutController {
   private static final List<Representation> ID =
       List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
 
+  static final List<Representation> OWN =
+      List.of(Representation.JSON, Representation.CBOR, Representation.TEXT);
+
   private final LayoutStore layouts;
 
   LayoutController(LayoutStore layouts) {
@@ -44,7 +53,8 @@ final class LayoutController {
       @RequestBody(required = false) byte[] body, HttpServletRequest request) {
     QueryParameters query = QueryParameters.read(request, GeneralParameters.DRY_RUN);
     Representation form = Negotiation.choose(request, query, DOCUMENT);
-    LayoutDocument document = LayoutDocument.read(body == null ? new byte[0] : body);
+    LayoutDocument document =
+        layouts.read(BodyReader.read(body == null ? new byte[0] : body, LayoutShapes.REQUEST));
     Map<String, Object> answer = LayoutAnswers.summaryOf(document);
     if (query.get(GeneralParameters.DRY_RUN)) {
       answer.put("dryRun", true);
@@ -70,6 +80,34 @@ final class LayoutController {
     return Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.fullOf(document)))
         .cache(CachePolicy.SHORT)
         .to(request, document.itself());
+  }
+
+  @DeleteMapping("/v1/layouts/{layoutId}")
+  ResponseEntity<byte[]> deleteLayout(@PathVariable String layoutId, HttpServletRequest request) {
+    QueryParameters.read(request);
+    layouts.delete(layoutId);
+    return ResponseEntity.noContent().cacheControl(CacheControl.noStore()).build();
+  }
+
+  @GetMapping("/v1/private-layouts")
+  ResponseEntity<byte[]> listPrivateLayouts(HttpServletRequest request) {
+    QueryParameters query = QueryParameters.read(request);
+    Representation form = Negotiation.choose(request, query, OWN);
+    String owner =
+        Caller.of(request)
+            .owner()
+            .orElseThrow(
+                () ->
+                    new ProblemException(
+                        ProblemCode.OWNER_NEEDED,
+                        "Private layouts are listed to their owner, and this request tells none.",
+                        List.of()));
+    List<LayoutDocument> own = layouts.ownedBy(owner);
+    Reply reply =
+        form == Representation.TEXT
+            ? Reply.ofLines(own.stream().map(LayoutDocument::layoutId).toList())
+            : Reply.ofJson(form, LayoutAnswers.json(LayoutAnswers.ownOf(own)));
+    return reply.to(request, Subject.NONE);
   }
 
   @GetMapping("/v1/layouts/{layoutId}/variant")

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lodeswing.core.rig.Layout;
 import lodeswing.job.ComputationKey;
+import lodeswing.job.Realm;
 import lodeswing.safety.Exceeded;
 import lodeswing.web.body.Body;
 import lodeswing.web.body.BodyReader;
@@ -16,18 +17,19 @@ import lodeswing.web.representation.Subject;
 /**
  * A layout that was read, checked and mapped.
  *
- * @param layoutId {@code lay-} and the digest of the canonical form
+ * @param layoutId {@code lay-} and the digest of the canonical form, or the {@link Realm} of a
+ *     private one
  * @param physicsKey digest of what decides the motion: no title, no labels, nothing that only the
  *     check or the cautions use ({@code tolerances}, {@code stand}, {@code plate}, {@code hook},
  *     {@code audience}, {@code massG} of the plate's magnets); an answer that uses one of these
- *     must add it to its own key
+ *     must add it to its own key; of a private layout it begins with the realm
  * @param layout the layout in SI
  * @param labels the label of each magnet, in the layout's order
  * @param title the title
  * @param warnings what is odd about it
  * @param told the same, with the limits that its magnets pass
  * @param cautions these limits alone, their pointers leading into the canonical form
- * @param canonical the canonical form
+ * @param canonical the canonical form, with the seal of a private layout: not to be answered
  */
 public record LayoutDocument(
     String layoutId,
@@ -41,7 +43,7 @@ public record LayoutDocument(
     Body canonical) {
 
   private static final String[] WITHOUT_MOTION = {
-    "title", "tolerances", "stand", "plate", "hook", "audience"
+    "title", "tolerances", "stand", "plate", "hook", "audience", Seal.MEMBER
   };
 
   private static final Optional<Double> NO_MASS = Optional.empty();
@@ -54,7 +56,7 @@ public record LayoutDocument(
   }
 
   /**
-   * Reads a body.
+   * Reads the body of a layout as if it were everybody's.
    *
    * @param bytes JSON as sent
    * @throws ProblemException with every fault
@@ -65,12 +67,18 @@ public record LayoutDocument(
 
   /**
    * Checks and maps a layout that {@link LayoutShapes#REQUEST} has read, whole or as a member of a
-   * larger body.
+   * larger body, as if it were everybody's; what a request brings is read by {@link
+   * LayoutStore#read(Body)}.
    *
    * @throws ProblemException with every fault
    */
   public static LayoutDocument of(Body sent) {
     return of(CanonicalForm.of(sent));
+  }
+
+  /** The same, as its owner's alone. */
+  static LayoutDocument of(Body sent, Seal seal) {
+    return of(CanonicalForm.of(sent).sealed(seal));
   }
 
   /**
@@ -79,7 +87,7 @@ public record LayoutDocument(
    * @throws ProblemException with every fault
    */
   public static LayoutDocument ofCanonical(byte[] stored) {
-    return of(CanonicalForm.read(BodyReader.read(stored, LayoutShapes.CANONICAL)));
+    return of(CanonicalForm.read(BodyReader.read(stored, LayoutShapes.STORED)));
   }
 
   static LayoutDocument of(CanonicalForm form) {
@@ -89,9 +97,12 @@ public record LayoutDocument(
     List<Exceeded> passed = Exceeded.of(layout);
     List<LayoutWarning> told = new ArrayList<>(mapper.warnings());
     told.addAll(LayoutCautions.of(passed, form.places()::magnet));
+    Optional<Realm> realm =
+        canonical.findObject(Seal.MEMBER).map(Seal::of).map(seal -> realm(seal, canonical));
+    String motion = ComputationKey.digest(motionOf(canonical).toJson());
     return new LayoutDocument(
-        "lay-" + ComputationKey.digest(canonical.toJson()),
-        ComputationKey.digest(motionOf(canonical).toJson()),
+        realm.map(Realm::text).orElseGet(() -> "lay-" + ComputationKey.digest(canonical.toJson())),
+        realm.map(own -> own.text() + motion).orElse(motion),
         layout,
         canonical.objects("magnets").stream().map(m -> m.findText("label")).toList(),
         canonical.findText("title"),
@@ -99,6 +110,48 @@ public record LayoutDocument(
         told,
         LayoutCautions.of(passed, index -> "/magnets/" + index),
         canonical);
+  }
+
+  private static Realm realm(Seal seal, Body canonical) {
+    return Realm.of(seal.owner(), canonical.toJson());
+  }
+
+  /** Whether it is its owner's alone. */
+  public boolean confined() {
+    return canonical.has(Seal.MEMBER);
+  }
+
+  /** The realm's text and a bar, for keys that no motion is part of; empty for a public layout. */
+  public String realmKey() {
+    return confined() ? Realm.in(physicsKey).orElseThrow().text() + "|" : "";
+  }
+
+  /**
+   * The same layout as a part of the work on another one: what is computed of it goes when that one
+   * is deleted.
+   */
+  public LayoutDocument within(LayoutDocument whole) {
+    if (!confined()) {
+      return this;
+    }
+    String motion = physicsKey.substring(realmKey().length() - 1);
+    return new LayoutDocument(
+        layoutId,
+        Realm.in(whole.physicsKey).orElseThrow().text() + motion,
+        layout,
+        labels,
+        title,
+        warnings,
+        told,
+        cautions,
+        canonical);
+  }
+
+  /** The canonical form as it is answered; may be posted as it is. */
+  public Body shown() {
+    return confined()
+        ? canonical.without(Seal.MEMBER).with(LayoutShapes.VISIBILITY, LayoutShapes.PRIVATE)
+        : canonical;
   }
 
   private static Body motionOf(Body canonical) {

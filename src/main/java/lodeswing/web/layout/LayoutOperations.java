@@ -72,6 +72,37 @@ class LayoutOperations {
   }
 
   @Bean
+  OperationDescription describeDeleteLayout() {
+    return new OperationDescription(
+            "deleteLayout",
+            TAG,
+            "Delete a private layout",
+            "Deletes a private layout with everything that was computed of it: results, jobs, what"
+                + " was asked. Layouts made of it by changing figures are layouts of their own and"
+                + " stay. A public layout is everybody's and is not deleted.",
+            List.of(layoutId),
+            Optional.empty(),
+            List.of(new AnswerText(204, "It is deleted.", List.of(), List.of())),
+            List.of(404, 409))
+        .ofNoLayout();
+  }
+
+  @Bean
+  OperationDescription describeListPrivateLayouts() {
+    return new OperationDescription(
+            "listPrivateLayouts",
+            TAG,
+            "List your private layouts",
+            "The private layouts of the key's or token's owner; as text an id a line.",
+            List.of(),
+            Optional.empty(),
+            List.of(new AnswerText(200, "The layouts.", LayoutAnswers.OWN, LayoutController.OWN)),
+            List.of(412, 422))
+        .ofTheMoment()
+        .ofNoLayout();
+  }
+
+  @Bean
   OperationDescription describeGetLayoutVariant() {
     return new OperationDescription(
         "getLayoutVariant",

@@ -198,7 +198,7 @@ public final class LayoutOverrides {
         name ->
             own.getOrDefault(name, List.of())
                 .forEach(target -> target.set(tree, written.getOrDefault(name, ""))));
-    return BodyReader.read(tree, LayoutShapes.CANONICAL);
+    return BodyReader.read(tree, LayoutShapes.STORED);
   }
 
   /** The name that has the last word on each member. */

@@ -27,6 +27,12 @@ public final class LayoutShapes {
   /** Most magnets on one plate, those of patterns included. */
   public static final int MOST_MAGNETS = 200;
 
+  /** The member that says who may read a layout. */
+  static final String VISIBILITY = "visibility";
+
+  /** Its word for whoever stored the layout alone. */
+  static final String PRIVATE = "private";
+
   /** Most parts along one bar. */
   public static final int MOST_BAR_PARTS = 50;
 
@@ -45,6 +51,7 @@ public final class LayoutShapes {
           "A rig on the bench, or the plane idealisation that papers use.",
           "model",
           models(
+              Reader.CLIENT,
               bench("BenchLayout")
                   .optional("stock", MagnetShapes.STOCK, "Magnets named once.")
                   .withDefault(
@@ -59,28 +66,59 @@ public final class LayoutShapes {
                       "Many magnets at once; they follow those of magnets.")),
           Map.of());
 
-  /** A layout with stock and patterns expanded: what is stored and hashed. */
-  public static final OneOfShape CANONICAL =
-      new OneOfShape(
-          "StoredLayout",
-          "A layout in canonical form: defaults filled in, stock and patterns expanded.",
-          "model",
-          models(
-              bench("StoredBenchLayout")
-                  .withDefault(
-                      "magnets",
-                      new ListShape(MagnetShapes.PLACED, 0, MOST_MAGNETS),
-                      List.of(),
-                      "The magnets of the plate.")),
-          Map.of());
+  /** A layout with stock and patterns expanded, as it is told. */
+  public static final OneOfShape CANONICAL = canonical(Reader.CLIENT);
+
+  /** The same as it is stored and hashed: a private one with its seal. */
+  static final OneOfShape STORED = canonical(Reader.STORE);
+
+  /** The same without whose it is: the figures that can be changed. */
+  static final OneOfShape FIGURES = canonical(Reader.OVERRIDE);
+
+  /** Who reads a shape: what says whose a layout is differs. */
+  private enum Reader {
+    CLIENT,
+    STORE,
+    OVERRIDE
+  }
+
+  private static OneOfShape canonical(Reader reader) {
+    return new OneOfShape(
+        "StoredLayout",
+        "A layout in canonical form: defaults filled in, stock and patterns expanded.",
+        "model",
+        models(
+            reader,
+            bench("StoredBenchLayout")
+                .withDefault(
+                    "magnets",
+                    new ListShape(MagnetShapes.PLACED, 0, MOST_MAGNETS),
+                    List.of(),
+                    "The magnets of the plate.")),
+        Map.of());
+  }
 
   private LayoutShapes() {}
 
-  private static Map<String, ObjectShape> models(ObjectShape.Builder bench) {
+  private static Map<String, ObjectShape> models(Reader reader, ObjectShape.Builder bench) {
     var models = new LinkedHashMap<String, ObjectShape>();
-    models.put("bench", rest(bench).build());
-    models.put("textbook", textbook());
+    models.put("bench", belonging(reader, rest(bench)).build());
+    models.put("textbook", belonging(reader, textbook()).build());
     return models;
+  }
+
+  private static ObjectShape.Builder belonging(Reader reader, ObjectShape.Builder layout) {
+    return switch (reader) {
+      case CLIENT ->
+          layout.optional(
+              VISIBILITY,
+              ChoiceShape.of("public", PRIVATE),
+              "private: for whoever stores it alone, under an id that nobody can guess, to be"
+                  + " deleted with all that is computed of it; needs a key or token. Public if"
+                  + " left out: the same layout has the same id for everybody.");
+      case STORE -> layout.optional(Seal.MEMBER, Seal.SHAPE, "Whose it is, where it is private.");
+      case OVERRIDE -> layout;
+    };
   }
 
   private static ObjectShape.Builder bench(String name) {
@@ -204,7 +242,7 @@ public final class LayoutShapes {
         .build();
   }
 
-  private static ObjectShape textbook() {
+  private static ObjectShape.Builder textbook() {
     var attractor =
         ObjectShape.named("Attractor", "A point that attracts the bob, or repels it.")
             .required("x", PLAIN, "Place in the plane.")
@@ -222,7 +260,6 @@ public final class LayoutShapes {
         .required("drag", NumberShape.between(0, 1000), "Linear loss.")
         .required("height", NumberShape.between(0.001, 1000), "Height of the bob's plane.")
         .withDefault(
-            "magnets", new ListShape(attractor, 0, MOST_MAGNETS), List.of(), "The point magnets.")
-        .build();
+            "magnets", new ListShape(attractor, 0, MOST_MAGNETS), List.of(), "The point magnets.");
   }
 }

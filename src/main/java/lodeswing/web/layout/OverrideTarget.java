@@ -42,7 +42,7 @@ record OverrideTarget(List<Object> path, ObjectShape owner, String member) {
   /** Every name with what it changes. */
   static Map<String, List<OverrideTarget>> of(Body canonical) {
     var walk = new Walk();
-    walk.object(LayoutShapes.CANONICAL.shapeOf(canonical), Optional.of(canonical), "", List.of());
+    walk.object(LayoutShapes.FIGURES.shapeOf(canonical), Optional.of(canonical), "", List.of());
     var named = new LinkedHashMap<>(walk.named);
     walk.named.forEach(
         (name, targets) ->

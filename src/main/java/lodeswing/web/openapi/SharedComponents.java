@@ -109,12 +109,14 @@ final class SharedComponents {
       parameters.add(LAST_EVENT);
     }
     List<String> words = forms.stream().map(Representation::word).toList();
-    parameters.add(
-        query(
-            GeneralParameters.FORMAT.name(),
-            "Form of the answer; goes before Accept.",
-            Map.of("type", "string", "enum", words),
-            words.get(0)));
+    if (!words.isEmpty()) {
+      parameters.add(
+          query(
+              GeneralParameters.FORMAT.name(),
+              "Form of the answer; goes before Accept.",
+              Map.of("type", "string", "enum", words),
+              words.get(0)));
+    }
     EVERYWHERE.values().forEach(parameter -> parameters.add(referred(parameter)));
     return parameters;
   }

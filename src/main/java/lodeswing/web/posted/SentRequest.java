@@ -26,7 +26,7 @@ public record SentRequest(Body body, LayoutDocument layout, LayoutPlace place) {
   public static SentRequest read(byte @Nullable [] bytes, RecordShape shape, LayoutStore layouts) {
     Body body = BodyReader.read(bytes == null ? new byte[0] : bytes, shape);
     return body.findObject("layout")
-        .map(whole -> new SentRequest(body, LayoutDocument.of(whole), LayoutPlace.WHOLE))
+        .map(whole -> new SentRequest(body, layouts.read(whole), LayoutPlace.WHOLE))
         .orElseGet(
             () -> new SentRequest(body, layouts.get(body.text("layoutId")), LayoutPlace.STORED));
   }

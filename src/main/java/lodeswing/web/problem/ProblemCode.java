@@ -48,6 +48,12 @@ public enum ProblemCode {
       "The layout's model has no such quantity",
       "What was asked for exists on a bench, in true units, and not in the plane idealisation.",
       "Ask for it of a bench layout; GET /v1/sample-layouts names some."),
+  OWNER_NEEDED(
+      "owner-needed",
+      422,
+      "A private layout needs an owner",
+      "What is private belongs to whoever stores it, and the request does not tell who that is.",
+      "Send a key or token of the service, or leave visibility out; an open service has no owners."),
   TOO_COSTLY(
       "too-costly",
       422,
@@ -138,6 +144,12 @@ public enum ProblemCode {
       "What is stored cannot be reached",
       "The database does not answer at the moment; nothing of the request was lost or kept.",
       "Wait as many seconds as Retry-After says and ask again."),
+  PUBLIC_LAYOUT(
+      "public-layout",
+      409,
+      "A public layout is not deleted",
+      "A public layout has the same id for everybody who stores it, so nobody's alone can delete it.",
+      "Leave it; store what shall be deleted one day with visibility private."),
   JOB_CANCELLED(
       "job-cancelled",
       503,

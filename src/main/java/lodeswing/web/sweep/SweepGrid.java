@@ -111,7 +111,9 @@ final class SweepGrid {
   private Varied varied(Map<String, String> overrides) {
     try {
       return new Varied(
-          Optional.of(LayoutOverrides.apply(request.layout(), overrides, List.of())),
+          Optional.of(
+              LayoutOverrides.apply(request.layout(), overrides, List.of())
+                  .within(request.layout())),
           Optional.empty());
     } catch (ProblemException e) {
       return new Varied(Optional.empty(), Optional.of(said(e)));

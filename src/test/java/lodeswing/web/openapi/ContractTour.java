@@ -151,7 +151,8 @@ public final class ContractTour {
     JsonNode paths = contract.get("paths");
     for (String path : paths.propertyNames()) {
       JsonNode operation = paths.get(path).path(method);
-      if (operation.isMissingNode()) {
+      if (operation.isMissingNode() || path.equals("/v1/private-layouts")) {
+        // What needs an owner is asked for by the tests of private layouts.
         continue;
       }
       JsonNode answer = operation.at("/responses/200");
@@ -165,7 +166,7 @@ public final class ContractTour {
               parameter.get("name").stringValue() + "=" + parameter.get("example").asString());
         }
       }
-      for (String type : answer.get("content").propertyNames()) {
+      for (String type : answer.path("content").propertyNames()) {
         all.add(
             new Asked(
                 operation.get("operationId").stringValue(),
