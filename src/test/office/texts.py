@@ -15,14 +15,14 @@ TEXTS = {
     # document
     "title": (
         "Lodeswing: a release, its path and a class's tally",
-        "Lodeswing: ein Loslassen, seine Bahn und die Strichliste der Klasse",
+        "Lodeswing: ein Start, seine Bahn und die Strichliste der Klasse",
         "Lodeswing: una suelta, su trayectoria y el recuento de la clase"),
     "subject": (
         "A workbook that asks the service; it computes nothing of the swing itself",
         "Eine Mappe, die den Dienst fragt; von der Schwingung rechnet sie selbst nichts",
         "Un libro que pregunta al servicio; no calcula nada de la oscilación"),
     # release
-    "releaseTitle": ("One release", "Ein Loslassen", "Una suelta"),
+    "releaseTitle": ("One release", "Ein Start", "Una suelta"),
     "releaseLead": (
         "Change the cells in thick frames. The service answers below.",
         "Ändern Sie die dick umrandeten Zellen. Der Dienst antwortet darunter.",
@@ -32,8 +32,8 @@ TEXTS = {
     "address": ("Address of the service", "Adresse des Dienstes", "Dirección del servicio"),
     "layout": ("Layout: a sample's name or an id", "Aufbau: Beispielname oder Kennung",
                "Montaje: un ejemplo, por su nombre, o un id"),
-    "x": ("Release x", "Loslassen x", "Suelta x"),
-    "y": ("Release y", "Loslassen y", "Suelta y"),
+    "x": ("Release x", "Start x", "Suelta x"),
+    "y": ("Release y", "Start y", "Suelta y"),
     "spread": ("Spread of the hand", "Streuung der Hand", "Dispersión de la mano"),
     "duration": ("Path shown for", "Bahn gezeigt für", "Trayectoria durante"),
     "wait": ("Wait for an answer up to", "Höchstens warten auf Antwort", "Esperar respuesta hasta"),
@@ -45,13 +45,13 @@ TEXTS = {
     "sure": ("Is that sure?", "Ist das sicher?", "¿Es seguro?"),
     "yes": ("yes", "ja", "sí"),
     "no": ("no: chance", "nein: Zufall", "no: azar"),
-    "sealed": ("Decided at", "Entschieden nach", "Decidido a los"),
+    "sealed": ("Sealed at", "Besiegelt nach", "Decidido a los"),
     "settled": ("At rest at", "In Ruhe nach", "En reposo a los"),
     "trusted": ("Computed path can be trusted until", "Berechnete Bahn ist verlässlich bis",
                 "Trayectoria calculada fiable hasta"),
     "foretold": ("A hand can foretell it until", "Eine Hand kann sie vorhersagen bis",
                  "Una mano puede predecirla hasta"),
-    "oddsTitle": ("Odds for this hand", "Aussichten für diese Hand", "Probabilidades de esta mano"),
+    "oddsTitle": ("Odds for this hand", "Chancen für diese Hand", "Probabilidades de esta mano"),
     "end": ("End", "Ende", "Final"),
     "chance": ("Chance", "Chance", "Probabilidad"),
     "low": ("from", "von", "desde"),
@@ -68,8 +68,8 @@ TEXTS = {
     "local": (
         "The notes remind. Your local rules, your school's own assessment and its trained staff"
         " decide.",
-        "Die Hinweise erinnern. Es entscheiden die Regeln vor Ort, die Gefährdungsbeurteilung Ihrer"
-        " Schule und ihr geschultes Personal.",
+        "Die Hinweise erinnern. Es entscheiden die Vorschriften vor Ort, die Gefährdungsbeurteilung Ihrer"
+        " Schule und ihr fachkundiges Personal.",
         "Las notas recuerdan. Deciden las normas locales, la evaluación de su centro y su personal"
         " formado."),
     # path
@@ -81,7 +81,7 @@ TEXTS = {
         " Triangle: the release.",
         "Die Bahn des Pendelkörpers von oben, x nach rechts, y nach oben, in Millimetern."
         " Durchgezogen, soweit die berechnete Bahn verlässlich ist, dann grau gepunktet. Quadrate:"
-        " Ruhelagen. Dreieck: Loslassen.",
+        " Ruhelagen. Dreieck: Start.",
         "La trayectoria vista desde arriba, x a la derecha, y hacia arriba, en milímetros. Continua"
         " mientras el cálculo es fiable, después gris y punteada. Cuadrados: puntos de reposo."
         " Triángulo: la suelta."),
@@ -94,7 +94,7 @@ TEXTS = {
     "trustedPart": ("trusted", "verlässlich", "fiable"),
     "beyond": ("beyond trust", "nicht verlässlich", "no fiable"),
     "restPoints": ("rest points", "Ruhelagen", "puntos de reposo"),
-    "releasePoint": ("release", "Loslassen", "suelta"),
+    "releasePoint": ("release", "Start", "suelta"),
     "frame": ("frame", "Rahmen", "marco"),
     "time": ("t (s)", "t (s)", "t (s)"),
     "xmm": ("x (mm)", "x (mm)", "x (mm)"),
@@ -102,7 +102,7 @@ TEXTS = {
     "state": ("State", "Zustand", "Estado"),
     "ready": ("ready", "bereit", "listo"),
     # tally
-    "tallyTitle": ("The class's tally against the odds", "Strichliste der Klasse und Aussichten",
+    "tallyTitle": ("The class's tally against the odds", "Strichliste der Klasse und Chancen",
                    "El recuento de la clase y las probabilidades"),
     "tallyLead": (
         "Write each label as the service writes it, and how often the bob came there. The counts"
@@ -122,7 +122,7 @@ TEXTS = {
         "Bars for each label: how often the class counted it, dark, and how often the odds expect"
         " it, light.",
         "Balken für jede Aufschrift: wie oft die Klasse sie zählte, dunkel, und wie oft die"
-        " Aussichten sie erwarten lassen, hell.",
+        " Chancen sie erwarten lassen, hell.",
         "Barras para cada rótulo: cuántas veces lo contó la clase, oscuras, y cuántas lo esperan"
         " las probabilidades, claras."),
     "inWords": ("In words, from the service", "In Worten, vom Dienst (englisch)",
@@ -147,7 +147,7 @@ TEXTS = {
     "linkTitle": (
         "Below: one fixed release as a linked CSV table (Edit, Links to External Files: change its"
         " address or update it)",
-        "Darunter: ein festes Loslassen als verknüpfte CSV-Tabelle (Bearbeiten, Verknüpfungen mit"
+        "Darunter: ein fester Start als verknüpfte CSV-Tabelle (Bearbeiten, Verknüpfungen mit"
         " externen Dateien: Adresse ändern oder aktualisieren)",
         "Debajo: una suelta fija como tabla CSV vinculada (Editar, Vínculos a archivos externos:"
         " cambiar la dirección o actualizar)"),
@@ -181,7 +181,7 @@ HELP = {
         ("#", "What the words mean"),
         ("", "Ends at: the label where the bob comes to rest. Sure: the computed path leads there"
              " whatever is lost in the last digits; otherwise chance decides and the odds say more"
-             " than the one outcome. Decided at: from then on no other rest point can be reached."),
+             " than the one outcome. Sealed at: from then on no other rest point can be reached."),
         ("", "Trusted until: up to then the computed path is right to 1 mm; a word in its place"
              " says that this was not reached while the path was followed. A hand can foretell it"
              " until: as far as a hand that places the bob to within 1 mm can know the path."),
@@ -215,12 +215,12 @@ HELP = {
              " zu externen Daten zu aktualisieren, wenn das Programm fragt; sonst zeigen Zellen"
              " einen Fehler des Programms, etwa Err:540."),
         ("", "Ändern Sie auf Loslassen den Aufbau, den Ort oder die Streuung der Hand. Jede Zelle,"
-             " die fragt, fragt neu. Bahn zeigt die Bahn desselben Loslassens, Strichliste hält die"
-             " Zählung der Klasse gegen ihre Aussichten, Antworten enthält jede Adresse und jede"
+             " die fragt, fragt neu. Bahn zeigt die Bahn desselben Starts, Strichliste hält die"
+             " Zählung der Klasse gegen ihre Chancen, Antworten enthält jede Adresse und jede"
              " Antwort, wie sie kam."),
         ("", "Zahlen dürfen mit Komma oder Punkt getippt werden, wie das Programm eingestellt ist;"
              " die Mappe sendet Punkte und liest Punkte. Die Tabelle der Bahn liest WEBSERVICE und"
-             " Formeln teilen sie, damit sie in beiden Dateien dem Loslassen folgt; wo es ein Blatt"
+             " Formeln teilen sie, damit sie in beiden Dateien dem Start folgt; wo es ein Blatt"
              " CSV-Verknüpfung gibt, zeigt es dasselbe mit fester Adresse."),
         ("#", "Was die Zellen sagen können"),
         ("", "Eine Zeile, die mit ERROR beginnt, ist vom Dienst: sie sagt (englisch), was falsch ist"
@@ -233,7 +233,7 @@ HELP = {
         ("#", "Was die Wörter bedeuten"),
         ("", "Endet bei: die Aufschrift, bei der das Pendel zur Ruhe kommt. Sicher: die berechnete"
              " Bahn führt dorthin, was auch in den letzten Ziffern verloren geht; sonst entscheidet"
-             " der Zufall, und die Aussichten sagen mehr als das eine Ende. Entschieden nach: von da"
+             " der Zufall, und die Chancen sagen mehr als das eine Ende. Besiegelt nach: von da"
              " an ist keine andere Ruhelage mehr erreichbar."),
         ("", "Verlässlich bis: bis dahin stimmt die berechnete Bahn auf 1 mm; ein Wort an seiner"
              " Stelle sagt, dass dies nicht erreicht wurde, solange die Bahn verfolgt wurde. Eine"
@@ -242,7 +242,7 @@ HELP = {
         ("", "Streuung: Standardabweichung der Hand längs jeder Achse. Chance: Anteil der Versuche,"
              " die dort enden, mit 95-%-Intervall. In einem Lehrbuch-Aufbau stehen Längen und Zeiten"
              " in dessen eigenen Einheiten, nicht in mm und s."),
-        ("", "Chi-Quadrat vergleicht die Zählung mit dem, was die Aussichten erwarten lassen. Der"
+        ("", "Chi-Quadrat vergleicht die Zählung mit dem, was die Chancen erwarten lassen. Der"
              " p-Wert sagt, wie oft der Zufall allein so große Unterschiede macht; unter 0,05 passt"
              " die Zählung nicht. Wo weniger als 5 erwartet werden, zählen Sie mehr Versuche."),
         ("#", "Andere Tabellenprogramme"),
@@ -259,9 +259,9 @@ HELP = {
              " format=text, dessen Zeilen keine haben. Wo Dezimalkommas üblich sind, schreibt der"
              " Dienst sie mit decimal=comma und trennt seine Tabellen durch Semikolons."),
         ("#", "Sicherheit"),
-        ("", "Starke Magnete klemmen, und verschluckt oder nahe einem Herzschrittmacher sind sie"
+        ("", "Starke Magnete klemmen, und verschluckt oder nahe einem Herzimplantat sind sie"
              " gefährlich. Die Warnungen auf Loslassen gelten dem gewählten Aufbau. Sie erinnern: es"
-             " entscheiden die Regeln vor Ort, die Gefährdungsbeurteilung Ihrer Schule und ihr"
+             " entscheiden die Vorschriften vor Ort, die Gefährdungsbeurteilung Ihrer Schule und ihr"
              " geschultes Personal."),
     ),
     "es": (

@@ -29,7 +29,7 @@ function came(result: Result<unknown>): string {
 function tell(trace: Trace): void {
   const end = trace.outcome === undefined ? "undecided" : trace.outcome.label ?? trace.outcome.name;
   console.log(`  ends at: ${end} (${trace.sure ? "sure" : "NOT sure: chance decides"})`);
-  console.log(`  the computed path is ${trace.trustedUntilS === undefined ? "right all the way" : `right until ${trace.trustedUntilS.toFixed(2)} s, then only one of the right kind`}`);
+  console.log(`  the computed path is ${trace.trustedUntilS === undefined ? "trusted all the way" : `trusted until ${trace.trustedUntilS.toFixed(2)} s, then only one of many that are possible`}`);
   if (trace.foretoldUntilS !== undefined) console.log(`  a hand can foretell it until ${trace.foretoldUntilS.toFixed(2)} s`);
   console.log(`  ${trace.samples.t.length} places, with cubics between them, draw the path`);
   for (const warning of trace.warnings ?? []) console.log(`  CAUTION: ${warning.detail}`);

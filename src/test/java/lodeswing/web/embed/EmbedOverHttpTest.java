@@ -172,8 +172,8 @@ class EmbedOverHttpTest {
   @ParameterizedTest
   @CsvSource({
     "en, where every release ends, Put this figure",
-    "de, wo jeder Start endet, Diese Figur",
-    "es, dónde termina cada suelta, Poner esta figura"
+    "de, wo jeder Start endet, Diese Abbildung",
+    "es, dónde acaba cada suelta, Poner esta figura"
   })
   void pagesComeInThreeLanguages(String tag, String heading, String copy) {
     SERVICE
