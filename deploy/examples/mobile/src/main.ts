@@ -1,7 +1,8 @@
 /**
- * What a phone app does with the service, on a terminal:
+ * What a phone app does with the service, on a terminal. Built in this folder, with Node 20 or newer:
  *
- *   node target/main.js http://localhost:8080 [x y]      lists layouts, follows a release on the first, then a map of it
+ *   npm ci && npm run generate && npm run build
+ *   npm start -- http://localhost:8080 [x y]      lists layouts, follows a release on the first, then a map of it
  *
  * Results are kept in the folder `kept` beside this example; without network it shows what is there.
  */
