@@ -1,9 +1,10 @@
 package lodeswing.web.problempage;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import lodeswing.web.problem.ProblemCode;
-import org.springframework.web.util.HtmlUtils;
+import lodeswing.web.representation.HtmlDocument;
 
 /**
  * What is to be known about a kind of problem.
@@ -23,7 +24,7 @@ record ProblemPage(
         code.type(), code.code(), code.title(), code.status(), code.meaning(), code.remedy());
   }
 
-  String html() {
+  byte[] html() {
     return document(
         title,
         """
@@ -35,33 +36,25 @@ record ProblemPage(
         <p><a href="/problems">All problems</a></p>
         """
             .formatted(
-                HtmlUtils.htmlEscape(code),
+                HtmlDocument.escaped(code),
                 status,
-                HtmlUtils.htmlEscape(meaning),
-                HtmlUtils.htmlEscape(remedy)));
+                HtmlDocument.escaped(meaning),
+                HtmlDocument.escaped(remedy)));
   }
 
-  static String htmlOfAll(List<ProblemPage> pages) {
+  static byte[] htmlOfAll(List<ProblemPage> pages) {
     String items =
         pages.stream()
             .map(
                 page ->
                     "<li><a href=\"%s\">%s</a> (<code>%s</code>)</li>\n"
-                        .formatted(page.type(), HtmlUtils.htmlEscape(page.title()), page.code()))
+                        .formatted(page.type(), HtmlDocument.escaped(page.title()), page.code()))
             .collect(Collectors.joining());
     return document("Problems", "<ul>\n" + items + "</ul>\n");
   }
 
-  private static String document(String title, String content) {
-    return """
-    <!doctype html>
-    <html lang="en">
-    <head><meta charset="utf-8"><title>%1$s</title></head>
-    <body>
-    <h1>%1$s</h1>
-    %2$s</body>
-    </html>
-    """
-        .formatted(HtmlUtils.htmlEscape(title), content);
+  /** These pages are in English, as all problems are. */
+  private static byte[] document(String title, String content) {
+    return HtmlDocument.of(Locale.ENGLISH, title, content);
   }
 }

@@ -1,12 +1,12 @@
 package lodeswing.web.problempage;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import lodeswing.web.problem.ProblemCode;
 import lodeswing.web.problem.ProblemException;
 import lodeswing.web.representation.CachePolicy;
+import lodeswing.web.representation.HtmlDocument;
 import lodeswing.web.representation.Negotiation;
 import lodeswing.web.representation.QueryParameters;
 import lodeswing.web.representation.Reply;
@@ -56,13 +56,13 @@ final class ProblemPageController {
     return reply(request, page, page.html());
   }
 
-  private ResponseEntity<byte[]> reply(HttpServletRequest request, Object document, String html) {
+  private ResponseEntity<byte[]> reply(HttpServletRequest request, Object document, byte[] html) {
     QueryParameters query = QueryParameters.read(request);
     Representation form = Negotiation.choose(request, query, OFFERED);
-    byte[] body =
+    Reply reply =
         form == Representation.HTML
-            ? html.getBytes(StandardCharsets.UTF_8)
-            : json.writeValueAsBytes(document);
-    return Reply.of(form, body).cache(CachePolicy.SHORT).to(request, Subject.NONE);
+            ? Reply.of(form, html).header("Content-Security-Policy", HtmlDocument.POLICY)
+            : Reply.of(form, json.writeValueAsBytes(document));
+    return reply.cache(CachePolicy.SHORT).to(request, Subject.NONE);
   }
 }

@@ -194,9 +194,7 @@ a{color:var(--act)}
 .tools button{background:var(--paper);color:var(--ink);border-color:var(--edge)}
 .clock .track{order:1;flex-basis:100%}.clock .at{margin-inline-start:auto}
 .figure{padding:.5rem}}
-@media (forced-colors:active){.swatch,.stage,canvas,.mark.second{padding-block-start:.95rem}.mark.second::before{block-size:1.3rem;margin-block-end:-.85rem}
-.marks.both{block-size:.95rem}
-.mark::before{forced-color-adjust:none}.hand:focus-visible{outline-color:Highlight}}
+@media (forced-colors:active){.swatch,.stage,canvas,.mark::before{forced-color-adjust:none}.hand:focus-visible{outline-color:Highlight}}
 @media print{:host,:host([theme]),:host(:not([theme=light])){--paper:#fff;--plate:#fff;--ink:#000;--soft:#333;--edge:#777;--act:#000;color-scheme:light}
 .tools,.forms,.hint,.clock,.say,.where,.wait,.trouble,details:not([open]){display:none}
 .figure{border:0;padding:0;display:block}.board{max-width:13cm;margin:.3cm auto}.figure *{print-color-adjust:exact;-webkit-print-color-adjust:exact}
@@ -1080,7 +1078,10 @@ class LodeswingFigure extends HTMLElement {
         const letter = this.#paths.every(Boolean) ? ` ${NAMES[slot]}` : "";
         for (const [key, time] of [["trustedMark", path.trusted], ["sealedMark", path.sealed]]) {
           if (time > this.#until) continue;
-          const mark = element("span", { className: slot ? "mark second" : "mark", textContent: letter ? (key === "sealedMark" ? "\u25c6" : "\u2718") + letter : this.#text(key) });
+          // In words two marks need a line each on a narrow screen.
+          const lower = letter ? slot > 0 : key === "sealedMark" && path.trusted <= this.#until;
+          if (lower) marks.classList.add("both");
+          const mark = element("span", { className: lower ? "mark second" : "mark", textContent: letter ? (key === "sealedMark" ? "\u25c6" : "\u2718") + letter : this.#text(key) });
           mark.style.setProperty("--at", String(time / Number(slider.max)));
           marks.append(mark);
         }
