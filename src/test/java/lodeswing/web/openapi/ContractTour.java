@@ -1,6 +1,7 @@
 package lodeswing.web.openapi;
 
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -65,12 +66,30 @@ public final class ContractTour {
                   Representation::word));
 
   private final RunningService service;
+  private final String layout;
+  private final Map<String, String> fields;
+  private final int forms;
   private final JsonNode contract;
   private final Map<String, String> ids = new HashMap<>();
 
-  /** A tour of a service. */
+  /** A tour of a service, about a public layout. */
   public ContractTour(RunningService service) {
+    this(service, LAYOUT, Map.of(), Integer.MAX_VALUE);
+  }
+
+  /**
+   * A tour of a service.
+   *
+   * @param layout the rig as it is stored
+   * @param fields of every request, such as who sends it
+   * @param forms how many forms of each operation are asked for at most
+   */
+  public ContractTour(
+      RunningService service, String layout, Map<String, String> fields, int forms) {
     this.service = service;
+    this.forms = forms;
+    this.layout = layout;
+    this.fields = fields;
     contract = JsonMapper.shared().readTree(service.given().get("/v3/api-docs").asByteArray());
   }
 
@@ -81,10 +100,18 @@ public final class ContractTour {
    * @param form the form, as in {@code format}
    * @param mediaType the form's media type
    * @param ofLayout whether the contract says that it answers for a layout
+   * @param method its method
+   * @param url what was asked, from the path on
    * @param answer what came
    */
   public record Visit(
-      String operationId, String form, String mediaType, boolean ofLayout, Response answer) {
+      String operationId,
+      String form,
+      String mediaType,
+      boolean ofLayout,
+      String method,
+      String url,
+      Response answer) {
 
     /** Operation and form. */
     public String name() {
@@ -108,12 +135,7 @@ public final class ContractTour {
   /** Visits everything; nothing is cancelled but at the end. */
   public List<Visit> visits() {
     String layoutId =
-        service
-            .given()
-            .contentType("application/json")
-            .body(LAYOUT)
-            .post("/v1/layouts")
-            .path("layoutId");
+        asking().contentType("application/json").body(layout).post("/v1/layouts").path("layoutId");
     ids.put("layoutId", layoutId);
     ids.put("name", "one-well");
     ids.put("code", "too-costly");
@@ -123,8 +145,9 @@ public final class ContractTour {
     ids.put("y", "0");
     List<Visit> visits = new ArrayList<>();
     for (Asked asked : asked("post")) {
-      Response answer = posted(asked, layoutId);
-      visits.add(visit(asked, answer));
+      String to = asked.path().replace("{layoutId}", layoutId);
+      Response answer = posted(asked, to, layoutId);
+      visits.add(visit(asked, "post", to, answer));
       String location = String.valueOf(answer.header("Location"));
       String id = location.substring(location.lastIndexOf('/') + 1);
       String resource = asked.path().substring(asked.path().lastIndexOf('/') + 1);
@@ -135,15 +158,36 @@ public final class ContractTour {
     for (String method : List.of("get", "delete")) {
       for (Asked asked : asked(method)) {
         String url = filled(asked.path()) + "?wait=60&format=" + asked.form() + "&" + query(asked);
-        visits.add(visit(asked, service.given().request(method, url)));
+        visits.add(visit(asked, method, url, asking().request(method, url)));
       }
     }
     return visits;
   }
 
-  private static Visit visit(Asked asked, Response answer) {
+  private static Visit visit(Asked asked, String method, String url, Response answer) {
     return new Visit(
-        asked.operationId(), asked.form(), asked.mediaType(), asked.ofLayout(), answer);
+        asked.operationId(),
+        asked.form(),
+        asked.mediaType(),
+        asked.ofLayout(),
+        method,
+        url,
+        answer);
+  }
+
+  private RequestSpecification asking() {
+    return service.given().headers(fields);
+  }
+
+  /** What is posted to an address to make something of a layout. */
+  public String body(String path, String layoutId) {
+    return switch (path) {
+      case "/v1/layouts" -> layout;
+      case "/v1/layouts/{layoutId}/outcomes" -> "{\"x\":[60,61],\"y\":[5,5]}";
+      case "/v1/fits" -> recorded(layoutId, ",\"unknown\":[\"lengthMm\"]");
+      case "/v1/comparisons" -> recorded(layoutId, "");
+      default -> "{\"layoutId\":\"" + layoutId + "\"," + BODIES.get(path) + "}";
+    };
   }
 
   private List<Asked> asked(String method) {
@@ -166,7 +210,7 @@ public final class ContractTour {
               parameter.get("name").stringValue() + "=" + parameter.get("example").asString());
         }
       }
-      for (String type : answer.path("content").propertyNames()) {
+      for (String type : answer.path("content").propertyNames().stream().limit(forms).toList()) {
         all.add(
             new Asked(
                 operation.get("operationId").stringValue(),
@@ -215,26 +259,16 @@ public final class ContractTour {
     };
   }
 
-  private Response posted(Asked asked, String layoutId) {
-    String body =
-        switch (asked.path()) {
-          case "/v1/layouts" -> LAYOUT;
-          case "/v1/layouts/{layoutId}/outcomes" -> "{\"x\":[60,61],\"y\":[5,5]}";
-          case "/v1/fits" -> recorded(layoutId, ",\"unknown\":[\"lengthMm\"]");
-          case "/v1/comparisons" -> recorded(layoutId, "");
-          default -> "{\"layoutId\":\"" + layoutId + "\"," + BODIES.get(asked.path()) + "}";
-        };
-    return service
-        .given()
+  private Response posted(Asked asked, String to, String layoutId) {
+    return asking()
         .contentType("application/json")
-        .body(body)
-        .post(asked.path().replace("{layoutId}", layoutId) + "?wait=60&format=" + asked.form());
+        .body(body(asked.path(), layoutId))
+        .post(to + "?wait=60&format=" + asked.form());
   }
 
   private String recorded(String layoutId, String more) {
     Response path =
-        service
-            .given()
+        asking()
             .get("/v1/layouts/" + layoutId + "/trace?x=60&y=5&durationS=1&sampleIntervalS=0.05");
     return "{\"layoutId\":\""
         + layoutId
@@ -252,8 +286,7 @@ public final class ContractTour {
   /** A job that is there to be read: of a map that nobody has asked for yet. */
   private String job(String layoutId) {
     Response pending =
-        service
-            .given()
+        asking()
             .contentType("application/json")
             .header("Prefer", "respond-async")
             .body(
