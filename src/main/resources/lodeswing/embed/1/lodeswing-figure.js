@@ -157,7 +157,7 @@ button:disabled,input:disabled{opacity:.5;cursor:default}
 .track input{inline-size:100%;margin:0;padding:0;border:0;background:none;accent-color:var(--act);min-height:1.8rem;display:block}
 .mark{position:absolute;inset-block-start:1.55rem;inset-inline-start:calc(.5rem + (100% - 1rem)*var(--at));font-size:.75rem;line-height:1;
 color:var(--ink);translate:calc(-100%*var(--at)) 0;white-space:nowrap}
-.mark.second{padding-block-start:.95rem}.mark.second::before{block-size:1.4rem;margin-block-start:-.95rem}
+.mark.second{padding-block-start:.95rem}.mark.second::before{block-size:1.4rem;margin-block-start:-1.4rem}
 .marks.both{block-size:.95rem}
 .mark::before{content:"";display:block;inline-size:2px;block-size:.45rem;background:currentColor;
 margin:-.45rem 0 0 calc(100%*var(--at) - 1px)}
