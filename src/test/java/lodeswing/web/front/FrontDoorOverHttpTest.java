@@ -92,7 +92,11 @@ class FrontDoorOverHttpTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"en, For a course site", "de, Für eine Kursseite", "es, Para el sitio web de un curso"})
+  @CsvSource({
+    "en, For a course site",
+    "de, Für eine Kursseite",
+    "es, Para el sitio web de un curso"
+  })
   void personReadsAPageInTheirLanguage(String language, String heading) {
     Response page = page(language);
     page.then()

@@ -122,7 +122,7 @@ class ComputedAnswersOverHttpTest {
       assertThat(own.bean(ProbeController.class).computed(), equalTo(0));
 
       own.bean(JdbcClient.class)
-          .sql("UPDATE stored_result SET body = :body WHERE kind <> 'layout'")
+          .sql("UPDATE stored_result SET body = :body WHERE engine_revision > 0")
           .param("body", new byte[] {'{', '}'})
           .update();
       own.restart();
@@ -139,7 +139,7 @@ class ComputedAnswersOverHttpTest {
   private static String idIn(RunningService service) {
     return service
         .bean(JdbcClient.class)
-        .sql("SELECT id FROM stored_result WHERE kind <> 'layout'")
+        .sql("SELECT id FROM stored_result WHERE engine_revision > 0")
         .query(String.class)
         .single();
   }
