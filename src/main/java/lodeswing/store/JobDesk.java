@@ -154,7 +154,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   /** Hears that a flight has ended. */
   void ended(Flight flight) {
-    if (flights.asMap().remove(flight.jobId(), flight)) {
+    if (flights.asMap().remove(flight.jobId(), flight) && Realm.in(flight.jobId()).isEmpty()) {
       ended.put(flight.jobId(), snapshot(flight));
     }
     if (kept.containsKey(flight.jobId())) {
@@ -182,6 +182,10 @@ public final class JobDesk implements JobLedger, AutoCloseable {
   @Override
   public Optional<Job> findJob(String jobId) {
     Optional<Job> here = Optional.ofNullable(flights.getIfPresent(jobId)).map(this::snapshot);
+    if (Realm.in(jobId).isPresent() && rows.find(jobId).isEmpty()) {
+      // Its layout was deleted; what of it still goes on here is nobody's any more.
+      return Optional.empty();
+    }
     return here.filter(job -> job.startedAt().isPresent() && job.finishedAt().isEmpty())
         .or(() -> rows.find(jobId))
         .or(() -> here)
