@@ -31,8 +31,16 @@ let asked = 0;
 const wrong = [];
 for (const [path, methods] of Object.entries(contract.paths)) {
   for (const [method, operation] of Object.entries(methods)) {
-    const success = Object.keys(operation.responses).filter((status) => status === "200" || status === "201")[0];
-    for (const [type, shown] of Object.entries(operation.responses[success].content)) {
+    const success = Object.keys(operation.responses).filter((status) => ["200", "201", "204"].includes(status))[0];
+    const content = operation.responses[success].content;
+    if (!content) {
+      asked++;
+      const { url, init } = request(path, method, operation);
+      const answer = await fetch(url, { ...init, headers: { ...init.headers, Prefer: `code=${success}` } });
+      if (String(answer.status) !== success) wrong.push(`${operation.operationId}: ${answer.status}`);
+      continue;
+    }
+    for (const [type, shown] of Object.entries(content)) {
       if (!SHOWN.includes(type)) continue;
       asked++;
       const { url, init } = request(path, method, operation);
