@@ -58,7 +58,7 @@ public record Realm(String text) {
   }
 
   /** The end of every id within it. */
-  String ending() {
+  public String ending() {
     return "." + text;
   }
 

@@ -243,7 +243,7 @@ public final class JobDesk implements JobLedger, AutoCloseable {
 
   @Override
   public void forget(Realm realm) {
-    String ending = "." + realm.text();
+    String ending = realm.ending();
     rows.forget(ending).forEach(kept::remove);
     ended.asMap().keySet().removeIf(jobId -> jobId.endsWith(ending));
     flights.asMap().values().stream()
